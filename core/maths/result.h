@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A question without an answer is answered with the reason, never with a guess or a NaN.
+#pragma once
+
+#include <tl/expected.hpp>
+
+namespace soakbook::maths {
+
+/// Why a sum has no answer.
+enum class Unanswerable {
+    not_a_quantity,        ///< zero, negative or not finite where an amount is needed
+    out_of_range,          ///< a fraction outside 0 to 1, a temperature outside the formula's range
+    assay_below_strength,  ///< acid weaker than the strength wanted
+    overfills_vessel,      ///< the result is more than the vessel holds
+    nothing_taken_up,      ///< wet strips that weigh no more than dry ones
+    too_few,               ///< fewer readings than the sum needs
+    zero_below_the_line,   ///< the formula would divide by zero
+    nothing_to_correct,    ///< the mix already is what was asked for
+    not_reached,           ///< the wanted value is never reached
+    no_spread_known,       ///< how sure cannot be said without single weights
+    bad_code,              ///< a code with characters or a length that no code has
+    no_choice_fits,        ///< no set of whole pails meets the wish
+    too_late,              ///< the day needed has gone by
+};
+
+template <class T> using Answer = tl::expected<T, Unanswerable>;
+using tl::unexpected;
+
+} // namespace soakbook::maths
