@@ -30,8 +30,9 @@ enum class Unreadable {
 template <class T> using Read = tl::expected<T, Unreadable>;
 
 /// Reads `12.5`, `12,5`, `12.5 kg`, `27 lb 8 oz`; a bare number is in `bare`. Point and comma both are decimal marks in
-/// every locale; a mark followed by exactly three digits after one to three leading digits ("1.234") is refused as grouping
-/// unless a unit is named or the whole part is 0. Refuses negatives, exponents ("1e3") and more decimals than one milligram.
+/// every locale; a mark followed by exactly three digits after one to three leading digits ("1.234") is refused as
+/// grouping unless a unit is named or the whole part is 0. Refuses negatives, exponents ("1e3") and more decimals than
+/// one milligram.
 Read<maths::Mass> read_mass(const QString& text, MassUnit bare);
 /// As read_mass, for volumes: ml, l, gal.
 Read<maths::Volume> read_volume(const QString& text, VolumeUnit bare);
@@ -54,7 +55,8 @@ QString write_money(maths::Money value, const QLocale& locale);
 QString write_count(qint64 value, const QLocale& locale);
 /// The same without the unit, for a column whose header names it, and for a field that is edited.
 QString write_mass_number(maths::Mass value, MassUnit unit, const QLocale& locale, int decimals = -1);
-QString write_temperature_number(maths::Temperature value, TemperatureUnit unit, const QLocale& locale, int decimals = -1);
+QString write_temperature_number(maths::Temperature value, TemperatureUnit unit, const QLocale& locale,
+                                 int decimals = -1);
 
 /// The unit's short sign: g, kg, lb, oz; ml, l, gal; °C, °F.
 QString sign(MassUnit unit);
