@@ -21,6 +21,13 @@ enum class Unanswerable {
     bad_code,              ///< a code with characters or a length that no code has
     no_choice_fits,        ///< no set of whole pails meets the wish
     too_late,              ///< the day needed has gone by
+    too_large,             ///< more than any workshop holds; the sum would lose its last digits
+    wrong_check,           ///< a code whose check character does not fit: a slip of the pen
+    mix_too_strong,        ///< what goes in is stronger than wanted and there is no room for the glycerine it needs
+    mix_too_weak,          ///< what goes in is weaker than wanted and there is no room for the acid it needs
+    no_rise,               ///< the weights do not rise with time
+    no_fit,                ///< no curve of the kind asked for goes through the readings
+    circular,              ///< a batch that would be an input of itself
 };
 
 template <class T> using Answer = tl::expected<T, Unanswerable>;
