@@ -18,4 +18,14 @@ struct Doing {
     maths::Day today() const { return at.local_day(); }
 };
 
+/// The name of one piece of work, for the history, undo and the status line: what was done, to how many, to which. It is
+/// worded in ui/parts/piece_words.
+struct Piece {
+    QString key;     ///< one of the keys in core/work/piece.h
+    int count = 1;   ///< bags filled, hives visited ...
+    QString subject; ///< a code or a name
+
+    bool operator==(const Piece&) const = default;
+};
+
 } // namespace soakbook::book

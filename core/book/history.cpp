@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/history.h"
+
+#include "core/book/statement.h"
+
+#include <map>
+
+namespace soakbook::book {
+
+namespace {
+
+// Reads `name=literal` lines as the history triggers write them; a text literal may hold line ends, its quotes are doubled.
+std::map<QString, std::optional<QString>> read_image(const QString& image) {
+    std::map<QString, std::optional<QString>> cells;
+    qsizetype at = 0;
+    while (at < image.size()) {
+        const qsizetype equals = image.indexOf(QLatin1Char('='), at);
+        if (equals < 0)
+            break;
+        const QString name = image.mid(at, equals - at);
+        qsizetype end = equals + 1;
+        if (end < image.size() && image.at(end) == QLatin1Char('\'')) {
+            QString text;
+            for (++end; end < image.size(); ++end) {
+                if (image.at(end) == QLatin1Char('\'')) {
+                    if (end + 1 >= image.size() || image.at(end + 1) != QLatin1Char('\''))
+                        break;
+                    ++end;
+                }
+                text += image.at(end);
+            }
+            cells[name] = text;
+            at = end + 2;
+        } else {
+            end = image.indexOf(QLatin1Char('\n'), equals);
+            const QString literal = image.mid(equals + 1, end < 0 ? -1 : end - equals - 1);
+            cells[name] = literal == QStringLiteral("NULL") ? std::optional<QString>{} : literal;
+            at = end < 0 ? image.size() : end + 1;
+        }
+    }
+    return cells;
+}
+
+constexpr const char* select = "SELECT seq, piece, work, count, subject, who, why, at_ms, at_off, tbl, row_id, what, before, after FROM change ";
+
+Change read_change(const Statement& s) {
+    Change c;
+    c.seq = s.get<qint64>(0);
+    c.piece = s.get<std::optional<qint64>>(1);
+    c.work = {s.get<QString>(2), s.get<int>(3), s.get<QString>(4)};
+    c.who = s.get<QString>(5);
+    c.why = s.get<QString>(6);
+    c.at = {s.get<qint64>(7), s.get<int>(8)};
+    c.table = s.get<QString>(9);
+    c.row = s.get<qint64>(10);
+    const QString what = s.get<QString>(11);
+    c.what = what == QStringLiteral("added") ? ChangeWhat::added : what == QStringLiteral("changed") ? ChangeWhat::changed : ChangeWhat::removed;
+    const auto before = read_image(s.get<QString>(12));
+    const auto after = read_image(s.get<QString>(13));
+    for (const auto& [name, value] : c.what == ChangeWhat::removed ? before : after) {
+        if (name == QStringLiteral("uid") || name == QStringLiteral("id"))
+            continue;
+        const auto b = before.find(name);
+        const auto a = after.find(name);
+        ColumnChange column{name, b == before.end() ? std::nullopt : b->second, a == after.end() ? std::nullopt : a->second};
+        if (c.what != ChangeWhat::changed || column.before != column.after)
+            c.columns.push_back(std::move(column));
+    }
+    return c;
+}
+
+std::vector<Change> read_all(Statement& s) {
+    std::vector<Change> changes;
+    s.run();
+    while (s.next())
+        changes.push_back(read_change(s));
+    return changes;
+}
+
+} // namespace
+
+std::vector<Change> history_of(const Workbook& workbook, const QString& table, qint64 row) {
+    Statement s(workbook.db(), QLatin1String(select) + QStringLiteral("WHERE tbl = ? AND row_id = ? ORDER BY seq"));
+    s.bind(table).bind(row);
+    return read_all(s);
+}
+
+std::vector<Change> changes_with_reason(const Workbook& workbook, qint64 from_seq, qint64 to_seq) {
+    Statement s(workbook.db(), QLatin1String(select) + QStringLiteral("WHERE why <> '' AND seq BETWEEN ? AND ? ORDER BY seq"));
+    s.bind(from_seq).bind(to_seq);
+    return read_all(s);
+}
+
+std::vector<Change> newest_changes(const Workbook& workbook, int most) {
+    Statement s(workbook.db(), QLatin1String(select) + QStringLiteral("ORDER BY seq DESC LIMIT ?"));
+    s.bind(most);
+    return read_all(s);
+}
+
+} // namespace soakbook::book

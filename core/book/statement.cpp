@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/book/statement.h"
+
+#include <QSqlError>
+
+#include <sqlite3.h>
+
+namespace soakbook::book {
+
+void throw_store_error(int code, const QString& text) {
+    const std::string what = text.toStdString();
+    switch (code & 0xff) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        throw Busy(code, what);
+    case SQLITE_FULL:
+        throw DiskFull(code, what);
+    case SQLITE_IOERR:
+        if (code == SQLITE_IOERR_WRITE)
+            throw DiskFull(code, what);
+        throw StoreError(code, what);
+    case SQLITE_READONLY:
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+        throw ReadOnly(code, what);
+    case SQLITE_CONSTRAINT:
+        throw LawBroken(code, what);
+    default:
+        throw StoreError(code, what);
+    }
+}
+
+namespace {
+[[noreturn]] void throw_from(const QSqlQuery& query) {
+    bool number = false;
+    const int code = query.lastError().nativeErrorCode().toInt(&number);
+    throw_store_error(number ? code : SQLITE_ERROR, query.lastError().text() + QStringLiteral(" in: ") + query.lastQuery());
+}
+} // namespace
+
+Statement::Statement(const QSqlDatabase& db, const QString& sql) : m_query(db) {
+    m_query.setForwardOnly(true);
+    if (!m_query.prepare(sql))
+        throw_from(m_query);
+}
+
+Statement& Statement::run() {
+    if (!m_query.exec())
+        throw_from(m_query);
+    return *this;
+}
+
+void run(const QSqlDatabase& db, const QString& sql) { Statement(db, sql).run(); }
+
+} // namespace soakbook::book

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One open workbook: a SQLite file that only SQLite touches, one connection, and one transaction for each piece of work.
+#pragma once
+
+#include "core/book/doing.h"
+
+#include <QByteArray>
+#include <QSqlDatabase>
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <set>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+namespace soakbook::book {
+
+/// What a commit touched.
+struct Changed {
+    std::set<QString> tables;
+    qint64 last_seq = 0;
+};
+
+/// Why a file was not opened or made.
+enum class NotOpened {
+    not_there,
+    not_a_file,        ///< a folder, a device
+    empty_file,        ///< cut to nothing: SQLite would take it for a new store
+    not_a_workbook,    ///< another kind of file
+    other_program,     ///< another program's store
+    newer,             ///< made by a newer Soakbook
+    unreadable,        ///< no right to read, or the disk failed
+    read_only,         ///< no right to write it or beside it
+    changed_structure, ///< tables or triggers are not those of its version
+    damaged,           ///< the store's own check failed
+    exists_already,    ///< a new workbook never overwrites a file
+    busy,
+};
+
+class Writing;
+class UndoStack;
+
+class Workbook {
+public:
+    /// Makes a new workbook at `path`, which must not exist. `uid_seed` empty: a random uid.
+    static tl::expected<std::unique_ptr<Workbook>, NotOpened> create(const QString& path, const Doing& doing);
+    static tl::expected<std::unique_ptr<Workbook>, NotOpened> open(const QString& path);
+    ~Workbook();
+    Workbook(const Workbook&) = delete;
+    Workbook& operator=(const Workbook&) = delete;
+
+    const QString& path() const { return m_path; }
+    QByteArray uid() const;
+    /// The number of the newest change; 0 in a workbook without any.
+    qint64 last_seq() const;
+    const QSqlDatabase& db() const { return m_db; }
+
+    /// Runs `f(Writing&)` as one piece of work in one transaction: committed when the result has a value, otherwise rolled
+    /// back. Throws Busy, DiskFull, ReadOnly, LawBroken, StoreError; then nothing was written.
+    template <class F> auto write(const Piece& piece, const Doing& doing, F&& f);
+
+    /// Calls `tell` after each commit that changed something. Returns what ends the subscription.
+    std::function<void()> subscribe(std::function<void(const Changed&)> tell);
+
+    UndoStack& undo_stack() { return *m_undo; }
+    const UndoStack& undo_stack() const { return *m_undo; }
+
+private:
+    friend class Writing;
+    Workbook(QString path, QSqlDatabase db);
+    void tell(const Changed& changed);
+
+    QString m_path;
+    QSqlDatabase m_db;
+    std::unique_ptr<UndoStack> m_undo;
+    std::map<int, std::function<void(const Changed&)>> m_listeners;
+    int m_next_listener = 1;
+};
+
+/// A transaction under way, with its row in now_doing. Rolls back unless committed.
+class Writing {
+public:
+    Writing(Workbook& workbook, Piece piece, Doing doing);
+    ~Writing();
+    Writing(const Writing&) = delete;
+    Writing& operator=(const Writing&) = delete;
+
+    Workbook& workbook() const { return m_workbook; }
+    const QSqlDatabase& db() const { return m_workbook.db(); }
+    const Doing& doing() const { return m_doing; }
+    /// Names the piece better once more is known; call it before the first record is written.
+    void name(int count, const QString& subject);
+    /// Ends it for good and puts it on the undo stack, unless nothing was changed.
+    void commit();
+
+private:
+    friend class UndoStack;
+    enum class Kind { work, undo, redo };
+    Writing(Workbook& workbook, Piece piece, Doing doing, Kind kind);
+
+    Workbook& m_workbook;
+    Piece m_piece;
+    Doing m_doing;
+    Kind m_kind;
+    struct Recorder;
+    std::unique_ptr<Recorder> m_recorder;
+    bool m_open = false;
+};
+
+template <class F> auto Workbook::write(const Piece& piece, const Doing& doing, F&& f) {
+    Writing writing(*this, piece, doing);
+    auto result = f(writing);
+    if (result)
+        writing.commit();
+    return result;
+}
+
+
+} // namespace soakbook::book
