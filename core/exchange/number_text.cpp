@@ -125,7 +125,8 @@ Read<Wide> scaled(const TypedNumber& number, int decimals) {
         return tl::unexpected(Unreadable::too_large);
     }
     Wide value = 0;
-    for (const QChar c : number.whole + number.decimals) {
+    const QString digits = number.whole + number.decimals;
+    for (const QChar c : digits) {
         value = value * 10 + (c.unicode() - u'0');
     }
     value *= power_of_ten(decimals - static_cast<int>(number.decimals.size()));
