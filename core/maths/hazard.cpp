@@ -21,7 +21,7 @@ bool has(const Hazard& hazard, HazardStatement statement) {
 
 bool is_category_4(Route route, double estimate) {
     const auto category = acute_category(route, estimate);
-    return category && category->has_value();
+    return category && *category == AcuteCategory::four;
 }
 
 /// Signal word and pictograms, which follow from the statements (GHS 1.4.10.5.3: corrosion takes the place of the
@@ -107,16 +107,14 @@ Answer<double> toxicity_of_mixture(std::span<const Ingredient> ingredients) {
     return estimate;
 }
 
-Answer<std::optional<int>> acute_category(Route route, double estimate) {
+Answer<AcuteCategory> acute_category(Route route, double estimate) {
     if (!std::isfinite(estimate) || estimate <= 0.0)
         return unexpected(Unanswerable::not_a_quantity);
     constexpr std::array<double, 4> oral{5.0, 50.0, 300.0, 2000.0};
     constexpr std::array<double, 4> dermal{50.0, 200.0, 1000.0, 2000.0};
     const auto& limits = route == Route::oral ? oral : dermal;
-    for (std::size_t i = 0; i < limits.size(); ++i)
-        if (estimate <= limits[i])
-            return std::optional<int>{static_cast<int>(i) + 1};
-    return std::optional<int>{};
+    const auto reached = std::find_if(limits.begin(), limits.end(), [estimate](double most) { return estimate <= most; });
+    return static_cast<AcuteCategory>(reached - limits.begin());
 }
 
 Answer<Hazard> hazard_of_liquid(Fraction strength, StatementSet set, OralBasis basis) {

@@ -30,11 +30,12 @@ struct Ingredient {
 /// and zero_below_the_line when no ingredient of 1 % or more is toxic: then nothing is to be classified.
 Answer<double> toxicity_of_mixture(std::span<const Ingredient> ingredients);
 
-/// Acute toxicity categories 1 to 4; none above 2000.
 enum class Route { oral, dermal };
-/// The category an estimate falls in (GHS table 3.1.1: oral 5, 50, 300, 2000; dermal 50, 200, 1000, 2000). Empty: none. Refuses
+/// Acute toxicity categories, the worst first.
+enum class AcuteCategory { one, two, three, four, none };
+/// The category an estimate falls in (GHS table 3.1.1: oral 5, 50, 300, 2000; dermal 50, 200, 1000, 2000 mg/kg). Refuses
 /// what is not above zero.
-Answer<std::optional<int>> acute_category(Route route, double estimate);
+Answer<AcuteCategory> acute_category(Route route, double estimate);
 
 enum class SignalWord { none, warning, danger };
 enum class Pictogram { ghs05_corrosion, ghs07_exclamation };
