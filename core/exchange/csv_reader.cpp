@@ -12,7 +12,7 @@ namespace {
 std::optional<QString> decoded(const QByteArray& file) {
     const auto marked = QStringConverter::encodingForData(file);
     const bool is_utf16 = marked == QStringConverter::Utf16LE || marked == QStringConverter::Utf16BE;
-    QStringDecoder decoder(is_utf16 ? *marked : QStringConverter::Utf8);
+    QStringDecoder decoder(is_utf16 ? *marked : QStringConverter::Utf8, QStringConverter::Flag::Stateless);
     QString text = decoder(file);
     if (is_utf16 && file.size() % 2 != 0) {
         return std::nullopt;

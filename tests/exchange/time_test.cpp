@@ -40,7 +40,8 @@ TEST(Hours, that_are_not_said_clearly) {
 }
 
 TEST(Hours, written_as_the_wall_clock_showed_them) {
-    const std::int64_t noon_utc = 1'791'028'800'000 + 12 * 3'600'000; // 2026-10-03 12:00 UTC
+    const std::chrono::milliseconds midnight = maths::day(2026, 10, 3).time_since_epoch();
+    const std::int64_t noon_utc = midnight.count() + 12 * 3'600'000;
     EXPECT_EQ(write_time({noon_utc, 0}), text(u"12:00"));
     EXPECT_EQ(write_time({noon_utc, 120}), text(u"14:00"));
     EXPECT_EQ(write_time({noon_utc, -750}), text(u"23:30")) << "the evening before";

@@ -31,7 +31,7 @@ inline std::vector<QLocale> eight_locales() {
 }
 
 inline QString text(const char16_t* utf16) {
-    return QString::fromUtf16(utf16);
+    return QStringView(utf16).toString();
 }
 
 /// Succeeds if the text was read as this very value; says what else happened.
