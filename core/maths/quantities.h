@@ -35,12 +35,14 @@ struct VolumeTag;
 struct TemperatureTag;
 struct FractionTag;
 struct MoneyTag;
+struct LengthTag;
 
 using Mass = Quantity<MassTag>;               ///< milligrams
 using Volume = Quantity<VolumeTag>;           ///< microlitres
 using Temperature = Quantity<TemperatureTag>; ///< hundredths of a degree Celsius
 using Fraction = Quantity<FractionTag>;       ///< parts per million; 400 000 is 40 %
 using Money = Quantity<MoneyTag>;             ///< ten-thousandths of the user's currency unit
+using Length = Quantity<LengthTag>;           ///< micrometres
 
 constexpr Mass milligrams(std::int64_t n) { return {n}; }
 inline Mass grams(double g) { return {std::llround(g * 1e3)}; }
@@ -49,6 +51,7 @@ inline Volume millilitres(double ml) { return {std::llround(ml * 1e3)}; }
 inline Volume litres(double l) { return {std::llround(l * 1e6)}; }
 inline Temperature celsius(double c) { return {std::llround(c * 1e2)}; }
 inline Fraction percent(double p) { return {std::llround(p * 1e4)}; }
+inline Length millimetres(double mm) { return {std::llround(mm * 1e3)}; }
 constexpr Fraction ppm(std::int64_t n) { return {n}; }
 
 constexpr double in_grams(Mass m) { return static_cast<double>(m.count) / 1e3; }
@@ -56,6 +59,7 @@ constexpr double in_kilograms(Mass m) { return static_cast<double>(m.count) / 1e
 constexpr double in_millilitres(Volume v) { return static_cast<double>(v.count) / 1e3; }
 constexpr double in_litres(Volume v) { return static_cast<double>(v.count) / 1e6; }
 constexpr double in_celsius(Temperature t) { return static_cast<double>(t.count) / 1e2; }
+constexpr double in_millimetres(Length l) { return static_cast<double>(l.count) / 1e3; }
 constexpr double as_number(Fraction f) { return static_cast<double>(f.count) / 1e6; }
 constexpr double in_percent(Fraction f) { return static_cast<double>(f.count) / 1e4; }
 
