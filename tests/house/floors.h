@@ -14,6 +14,8 @@ std::vector<Breach> machinery_in_maths(const SourceFile& file);
 std::vector<Breach> widgets_below_ui(const SourceFile& file);
 /// Database headers, or SQL in quotation marks, outside core/book.
 std::vector<Breach> sql_outside_the_book(const SourceFile& file);
+/// A sum of core/maths called from ui, where only values are made, counted in units and compared.
+std::vector<Breach> sums_called_from_ui(const SourceFile& file);
 /// A folder's CMakeLists.txt below ui that links what belongs above it.
 std::vector<Breach> links_against_the_floors(const SourceFile& file);
 

@@ -62,9 +62,11 @@ TEST(Floors, no_widget_below_ui) {
                                 "#include <QtGui/QImage>\n#include <QMessageDialog>\n"})
                   .size(),
               6U);
-    EXPECT_EQ(widgets_below_ui({"core/work/x.cpp", "#include <QString>\n#include <QLocale>\n#include <QTextStream>\n"})
-                  .size(),
-              0U);
+    EXPECT_EQ(
+        widgets_below_ui({"core/work/x.cpp",
+                          "#include <QString>\n#include <QLocale>\n#include <QTextStream>\n#include <QStringView>\n"})
+            .size(),
+        0U);
     EXPECT_EQ(widgets_below_ui({"ui/parts/x.cpp", "#include <QWidget>\n"}).size(), 0U);
     EXPECT_TRUE(none(breaches_in_tree(widgets_below_ui)));
 }
@@ -84,6 +86,15 @@ TEST(Floors, no_sql_outside_the_book) {
         EXPECT_EQ(sql_outside_the_book({"ui/shed/x.cpp", good}).size(), 0U) << good;
     }
     EXPECT_TRUE(none(breaches_in_tree(sql_outside_the_book)));
+}
+
+TEST(Floors, ui_reckons_nothing) {
+    EXPECT_EQ(sums_called_from_ui({"ui/shed/x.cpp", "auto a = maths::acid_needed(b);"}).size(), 1U);
+    EXPECT_EQ(sums_called_from_ui({"ui/shed/x.cpp", "auto a = maths::share(b, c);"}).size(), 1U);
+    EXPECT_EQ(sums_called_from_ui({"ui/shed/x.cpp", "auto a = maths::days_after(maths::day(2026, 1, 1), 3);"}).size(),
+              0U);
+    EXPECT_EQ(sums_called_from_ui({"core/work/x.cpp", "auto a = maths::acid_needed(b);"}).size(), 0U);
+    EXPECT_TRUE(none(breaches_in_tree(sums_called_from_ui)));
 }
 
 TEST(Floors, libraries_link_only_downward) {

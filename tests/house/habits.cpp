@@ -8,6 +8,7 @@ namespace soakbook::house {
 namespace {
 
 constexpr std::size_t longest = 500;
+constexpr std::size_t most_lines_before = 3;
 
 bool carries_licence_line(const SourceFile& file) {
     const auto is = [&file](const char* ending) { return file.path.ends_with(ending); };
@@ -47,9 +48,9 @@ bool tells_translator(const std::string& comment) {
     return comment.find("//:") != std::string::npos || comment.find("/*:") != std::string::npos;
 }
 
-/// Does a comment for the translator stand on this line (from 0), one of the two before, or over them in one piece?
+/// Does a comment for the translator stand on this line (from 0), one of the three before, or over them in one piece?
 bool translator_told(const Lexed& lexed, std::size_t line) {
-    for (std::size_t back = 0; back <= 2 && back <= line; ++back) {
+    for (std::size_t back = 0; back <= most_lines_before && back <= line; ++back) {
         std::size_t at = line - back;
         if (tells_translator(lexed.comments[at])) {
             return true;
@@ -88,7 +89,8 @@ std::vector<Breach> too_long(const SourceFile& file) {
 }
 
 std::vector<Breach> clock_below_the_edge(const SourceFile& file) {
-    const bool is_edge = file.path.starts_with("ui/parts/desk") || file.is_under("ui/shell") || file.is_under("app");
+    const bool is_edge = file.path.starts_with("ui/parts/desk") || file.path == "ui/parts/habits.cpp" ||
+                         file.is_under("ui/shell") || file.is_under("app");
     const bool judged = (file.is_under("core") || file.is_under("ui")) && !is_edge;
     if (!judged) {
         return {};
@@ -101,8 +103,10 @@ std::vector<Breach> clock_below_the_edge(const SourceFile& file) {
     if (file.path.ends_with(".sql")) {
         return text_that_matches(file, clock_in_sql, "the clock is read at the edge only");
     }
+    // The triggers ask the database for the hour of an edit made by another program: nobody hands that one in.
+    const bool writes_triggers = file.path.starts_with("core/book/schema");
     for (const Literal& literal : file.lexed.literals) {
-        if (std::regex_search(literal.text, clock_in_sql)) {
+        if (!writes_triggers && std::regex_search(literal.text, clock_in_sql)) {
             breaches.push_back({file.path, literal.line, "the clock is read at the edge only"});
         }
     }
@@ -121,8 +125,8 @@ std::vector<Breach> untold_translator(const SourceFile& file) {
     if (!judged || !file.is_cpp()) {
         return {};
     }
-    static const std::regex shown(
-        "\\btr\\s*\\(\\s*(\"|$)|\\btranslate\\s*\\(\\s*(\"|$)|\\bQT_TR(ANSLATE)?_NOOP\\w*\\s*\\(");
+    static const std::regex shown("\\btr\\s*\\(\\s*(\"|$)|\\btranslate\\s*\\(\\s*(\"\",\\s*(\"\"|$)|$)|\\bQT_TR("
+                                  "ANSLATE)?_NOOP\\w*\\s*\\(");
     std::vector<Breach> breaches;
     for (std::size_t i = 0; i < file.lexed.code.size(); ++i) {
         if (std::regex_search(file.lexed.code[i], shown) && !translator_told(file.lexed, i)) {

@@ -10,11 +10,11 @@ namespace soakbook::house {
 std::vector<Breach> missing_licence_line(const SourceFile& file);
 /// Sources longer than fits in the head: 500 lines.
 std::vector<Breach> too_long(const SourceFile& file);
-/// The clock read elsewhere than at the edge: ui/parts/desk*, ui/shell, app and the tests.
+/// The clock read elsewhere than at the edge: ui/parts/desk* and habits.cpp, ui/shell, app and the tests.
 std::vector<Breach> clock_below_the_edge(const SourceFile& file);
 /// Chance drawn in maths or work, where it must come in as an argument.
 std::vector<Breach> chance_in_sums_or_work(const SourceFile& file);
-/// A text for people without a comment for the translator in the two lines before it.
+/// A text for people without a comment for the translator in the three lines before it.
 std::vector<Breach> untold_translator(const SourceFile& file);
 /// Words that have no place in the tree: unfinished work, and paths of some machine.
 std::vector<Breach> unfit_words(const SourceFile& file);

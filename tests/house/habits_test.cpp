@@ -53,17 +53,17 @@ TEST(Habits, chance_comes_in_as_an_argument) {
 
 TEST(Habits, every_text_for_people_has_a_word_for_its_translator) {
     for (const char* bad :
-         {"label(tr(\"Seal\"));", "//: far away\nint a;\nint b;\nlabel(tr(\"Seal\"));",
+         {"label(tr(\"Seal\"));", "//: far away\nint a;\nint b;\nint c;\nlabel(tr(\"Seal\"));",
           "// not for translators\ntr(\"Seal\");", "QCoreApplication::translate(\"Place\", \"Seal\");",
-          "label(tr(\n\"Seal\"));", "//: one\na(tr(\"Seal\"));\nint b;\nc(tr(\"Bag\"));",
-          "static const char* s = QT_TR_NOOP(\"Seal\");"}) {
+          "label(tr(\n\"Seal\"));", "//: one\na(tr(\"Seal\"));\nint b;\nint d;\nc(tr(\"Bag\"));",
+          "translate(\"Refusal\",\n\"Seal\");", "static const char* s = QT_TR_NOOP(\"Seal\");"}) {
         EXPECT_EQ(untold_translator({"ui/shed/x.cpp", bad}).size(), 1U) << bad;
     }
-    for (const char* good :
-         {"//: A button\nlabel(tr(\"Seal\"));", "//: A button\nlabel(\n    tr(\"Seal\"));",
-          "//: A button\n//: of the form\nf(tr(\"Seal\"));",
-          "//: A button\n// that closes\n// the bag\n// for good\nint a;\nf(tr(\"Seal\"));",
-          "// says tr(\"x\")\nint a;", "QString tr(const QString& key);", "painter.translate(x, y);", "str(\"a\");"}) {
+    for (const char* good : {"//: A button\nlabel(tr(\"Seal\"));", "//: A button\nlabel(\n    tr(\"Seal\"));",
+                             "//: A button\n//: of the form\nf(tr(\"Seal\"));",
+                             "//: A button\n// that closes\n// the bag\n// for good\nint a;\nf(tr(\"Seal\"));",
+                             "// says tr(\"x\")\nint a;", "QString tr(const QString& key);", "painter.translate(x, y);",
+                             "translate(\"Refusal\", text->with);", "str(\"a\");"}) {
         EXPECT_EQ(untold_translator({"ui/shed/x.cpp", good}).size(), 0U) << good;
     }
     EXPECT_TRUE(none(breaches_in_tree(untold_translator)));
