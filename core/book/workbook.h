@@ -94,6 +94,8 @@ public:
     const Doing& doing() const { return m_doing; }
     /// Names the piece better once more is known; call it before the first record is written.
     void name(int count, const QString& subject);
+    /// For what cannot be taken back, as a paper that was printed: it does not stand in the way of undo.
+    void keep_from_undo() { m_undoable = false; }
     /// Ends it for good and puts it on the undo stack, unless nothing was changed.
     void commit();
 
@@ -109,6 +111,7 @@ private:
     struct Recorder;
     std::unique_ptr<Recorder> m_recorder;
     bool m_open = false;
+    bool m_undoable = true;
 };
 
 template <class F> auto Workbook::write(const Piece& piece, const Doing& doing, F&& f) {

@@ -51,7 +51,7 @@ void Writing::commit() {
     run(db(), QStringLiteral("COMMIT"));
     m_open = false;
     UndoStack& undo = m_workbook.undo_stack();
-    if (!changeset.isEmpty()) {
+    if (!changeset.isEmpty() && m_undoable) {
         if (m_kind == Kind::work)
             undo.push_work({m_piece, changeset});
         else

@@ -27,7 +27,7 @@ struct MaterialLot {
     qint64 amount = 0;
     std::optional<qint64> container_amount; ///< what one can, sack or box holds
     std::optional<AcidForm> acid_form;
-    std::optional<maths::Fraction> assay; ///< mass fraction of oxalic acid dihydrate
+    std::optional<maths::Fraction> assay; ///< as oxalic acid dihydrate; up to 140.02 % for anhydrous powder
     std::optional<Id<StripKind>> strip_kind;
     std::optional<maths::Mass> dry; ///< one dry strip of this lot, weighed
     std::optional<maths::Day> best_before;

@@ -56,7 +56,7 @@ CREATE TABLE material_lot(
     amount INTEGER NOT NULL CHECK(amount > 0),
     container_amount INTEGER CHECK(container_amount > 0),
     acid_form TEXT CHECK(acid_form IN ('dihydrate', 'anhydrous')),
-    assay_ppm INTEGER CHECK(assay_ppm BETWEEN 1 AND 1000000),
+    assay_ppm INTEGER CHECK(assay_ppm BETWEEN 1 AND 1400182),
     strip_kind_id INTEGER REFERENCES strip_kind(id),
     dry_mg INTEGER CHECK(dry_mg > 0),
     best_before TEXT CHECK(date(best_before, '+0 days') IS best_before),
@@ -115,7 +115,8 @@ CREATE TABLE batch(
     CHECK((closed_ms IS NULL) = (unexplained_mg IS NULL) AND (closed_ms IS NULL) = (taken_mg IS NULL))
 ) STRICT;
 
--- What goes into a batch: a part of a lot, or a pail. Planned first, weighed in later.
+-- What goes into a batch: a part of a lot, or a pail. Planned first, weighed in later. Acid is counted as dihydrate, so
+-- anhydrous powder stands for up to 1.400182 of its own mass.
 CREATE TABLE batch_input(
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     uid BLOB NOT NULL UNIQUE DEFAULT (randomblob(16)) CHECK(length(uid) = 16),
@@ -124,7 +125,7 @@ CREATE TABLE batch_input(
     pail_id INTEGER REFERENCES pail(id),
     planned_mg INTEGER NOT NULL CHECK(planned_mg >= 0),
     mass_mg INTEGER CHECK(mass_mg > 0),
-    acid_mg INTEGER CHECK(acid_mg BETWEEN 0 AND mass_mg),
+    acid_mg INTEGER CHECK(acid_mg >= 0 AND acid_mg * 1000000 <= (mass_mg + 1) * 1400182),
     void_reason TEXT CHECK(length(trim(void_reason)) > 0),
     CHECK((lot_id IS NULL) <> (pail_id IS NULL)),
     CHECK((mass_mg IS NULL) = (acid_mg IS NULL))
