@@ -153,7 +153,7 @@ TEST(Labels, precautions_are_the_first_to_go_and_the_minimum_never_goes) {
 
 TEST(Labels, a_size_too_small_for_the_minimum_is_refused_with_one_that_would_do) {
     const LabelContent bag = a_bag();
-    for (const QSizeF size : {QSizeF(38, 21.2), QSizeF(20, 20), QSizeF(48.5, 16.9), QSizeF(25, 100)}) {
+    for (const QSizeF size : {QSizeF(38, 21.2), QSizeF(20, 20), QSizeF(48.5, 16.9), QSizeF(14, 100)}) {
         const auto label = lay_out_label(bag, size, english());
         ASSERT_FALSE(label) << size.width() << " x " << size.height();
         const QSizeF least = label.error().least;
@@ -273,9 +273,10 @@ TEST(Labels, every_text_that_was_set_is_in_the_file) {
             const QString path = print_labels({content}, sheet, 0, QStringLiteral("one-%1-%2.pdf").arg(i).arg(content.code));
             const auto label = lay_out_label(content, sheet.label, english());
             ASSERT_TRUE(label);
-            QString text = text_of_pdf(path);
+            // A word that ends a line with its hyphen is read back without it.
+            const QString text = text_of_pdf(path).remove(QLatin1Char('-'));
             for (const PlacedText& placed : label->texts) {
-                for (const QString& word : plain(placed.text.words()).split(QLatin1Char(' '))) {
+                for (const QString& word : plain(placed.text.words()).remove(QLatin1Char('-')).split(QLatin1Char(' '))) {
                     EXPECT_TRUE(text.contains(word)) << qPrintable(word);
                 }
             }

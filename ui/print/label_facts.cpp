@@ -83,10 +83,10 @@ bool LabelSetter::place_facts_in_lines() {
     if (keeps(LabelPiece::bag_number)) {
         line.append(number_words(m_content));
     }
-    if (!line.isEmpty() && !place_line({plain(line.join(QStringLiteral(" · ")))})) {
+    if (!place_line({plain(joined(line))})) {
         return false;
     }
-    if (!m_content.use_by || m_content.reserved) {
+    if (!m_content.use_by) {
         return true;
     }
     //: on a label; %1 is a date
@@ -95,20 +95,18 @@ bool LabelSetter::place_facts_in_lines() {
 
 std::vector<QString> LabelSetter::names_to_write_on() const {
     std::vector<QString> names;
-    if (keeps(LabelPiece::amount)) {
-        if (m_content.kind == LabelKind::bag) {
-            //: on a label, before a line to write the number of strips on
-            names.push_back(Words::tr("Strips"));
-        }
-        //: on a label, before a line to write on
-        names.push_back(Words::tr("Weight"));
+    if (m_content.kind == LabelKind::bag) {
+        //: on a label, before a line to write the number of strips on
+        names.push_back(Words::tr("Strips"));
     }
-    if (keeps(LabelPiece::sealed)) {
-        //: on a label, before a line to write a date on
-        names.push_back(Words::tr("Sealed"));
-    }
+    //: on a label, before a line to write on
+    names.push_back(Words::tr("Weight"));
     //: on a label, before a line to write a date on
-    names.push_back(Words::tr("Use by"));
+    names.push_back(Words::tr("Sealed"));
+    if (m_content.kind == LabelKind::bag) {
+        //: on a label, before a line to write a date on
+        names.push_back(Words::tr("Use by"));
+    }
     return names;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Decides what stands where on a label of a given size, what has to be left out, and when a size is too small.
 //
-// The law of omission: a label always carries its code, its use-by day (or the line to write it on), the signal word, the
+// The law of omission: a label always carries its code, its use-by day (or the lines to write on), the signal word, the
 // pictograms of at least 1 cm2 each and the hazard statements. A size that cannot is refused. Of the rest, pieces go in the
 // order of LabelPiece, precautions first, until all that is left fits at a size that can be read; what then still fits
 // comes back.
@@ -30,7 +30,7 @@ using LabelPieces = std::bitset<label_piece_count>;
 
 /// Body text is never set smaller, in points.
 constexpr double least_body_points = 5.5;
-constexpr double most_body_points = 10;
+constexpr double most_body_points = 12;
 
 struct LabelStyle {
     QLocale locale;

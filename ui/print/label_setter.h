@@ -26,6 +26,8 @@ private:
     TextRun strong(const QString& text) const { return {text, m_plan.body_points, true}; }
     QString day(const std::optional<maths::Day>& d) const;
 
+    static QString joined(QStringList facts);
+
     bool place_square();
     double width_at(double y) const;
     bool place_code();

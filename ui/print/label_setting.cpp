@@ -6,6 +6,15 @@
 
 namespace soakbook::ui {
 
+// Lines break between facts, never inside one.
+QString LabelSetter::joined(QStringList facts) {
+    facts.removeAll(QString());
+    for (QString& fact : facts) {
+        fact.replace(QLatin1Char(' '), QChar::Nbsp);
+    }
+    return facts.join(QStringLiteral(" · "));
+}
+
 LabelSetter::LabelSetter(const LabelContent& content, QSizeF size, const LabelStyle& style, const LabelPlan& plan)
     : m_content(content), m_style(style), m_plan(plan),
       m_margin(std::clamp(std::min(size.width(), size.height()) * 0.05, 1.8, 4.0)), m_y(m_margin) {
@@ -33,7 +42,8 @@ bool LabelSetter::place_square() {
     if (!m_plan.roomy) {
         return true;
     }
-    double y = box.bottom() - 0.8 * quiet_modules * module * 0.5;
+    // The quiet zone stays clear of letters; the air above them may reach into it.
+    double y = box.bottom() - 0.22 * points(0.9, least_body_points) * millimetres_per_point;
     for (const QString& words : {keeps(LabelPiece::batch) ? batch_words(m_content) : QString(),
                                  keeps(LabelPiece::bag_number) ? number_words(m_content) : QString()}) {
         if (words.isEmpty()) {
@@ -77,7 +87,7 @@ bool LabelSetter::place_code() {
     }
     code.break_lines(width);
     m_label.texts.push_back({code, {m_margin, m_y - 0.6}, width});
-    m_y += code.height() - 0.9;
+    m_y += code.height() * 0.93 - 0.6;
     return true;
 }
 
@@ -104,7 +114,7 @@ bool LabelSetter::place_amount() {
     if (keeps(LabelPiece::acid_per_strip)) {
         parts.append(acid_words(m_content));
     }
-    return place_line({{parts.join(QStringLiteral(" · ")), points(1.15, 6), true}});
+    return place_line({{joined(parts), points(1.15, 6), true}});
 }
 
 std::optional<LabelLayout> LabelSetter::set(bool airy) {
@@ -121,7 +131,7 @@ std::optional<LabelLayout> LabelSetter::set(bool airy) {
                 line.append(number_words(m_content));
             }
         }
-        if (!place_line({plain(line.join(QStringLiteral(" · ")))}) || !place_write_lines()) {
+        if (!place_line({plain(joined(line))}) || !place_write_lines()) {
             return std::nullopt;
         }
     } else if (!(m_plan.roomy ? place_facts_in_rows() : place_facts_in_lines())) {
@@ -144,7 +154,7 @@ LabelPieces pieces_of(const LabelContent& content, const LabelStyle& style) {
     say(LabelPiece::rest_until, content.rest_until.has_value() && !content.reserved);
     say(LabelPiece::batch, !content.batch_code.isEmpty());
     say(LabelPiece::strength, !content.strength.isEmpty());
-    say(LabelPiece::sealed, content.sealed.has_value() || content.reserved);
+    say(LabelPiece::sealed, content.sealed.has_value() && !content.reserved);
     say(LabelPiece::own_use, true);
     say(LabelPiece::acid_per_strip, !content.acid_per_strip.isEmpty());
     say(LabelPiece::amount, true);

@@ -138,8 +138,15 @@ QString maker_words(const LabelContent& content) {
     if (content.maker.isEmpty()) {
         return {};
     }
+    constexpr qsizetype short_enough = 24;
+    QStringList lines = content.maker;
+    for (QString& line : lines) {
+        if (line.size() <= short_enough) {
+            line.replace(QLatin1Char(' '), QChar::Nbsp); // a telephone number stays in one piece
+        }
+    }
     //: on a label; %1 is the maker's name, place and telephone
-    return Words::tr("Made by %1").arg(content.maker.join(QStringLiteral(" · ")));
+    return Words::tr("Made by %1").arg(lines.join(QStringLiteral(" · ")));
 }
 
 } // namespace soakbook::ui

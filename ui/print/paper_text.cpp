@@ -38,6 +38,8 @@ PaperText::PaperText(const std::vector<TextRun>& runs, Qt::Alignment alignment, 
         text += run.text;
     }
     text.replace(QLatin1Char('\n'), QChar::LineSeparator);
+    // A number is not parted from its unit: the thin space becomes one that does not break.
+    text.replace(QChar(0x2009), QChar(0x202F));
     m_layout = std::make_shared<QTextLayout>(text, paper_font(runs.empty() ? TextRun{} : runs.front(), faces));
     m_layout->setFormats(formats);
     QTextOption option(alignment);
