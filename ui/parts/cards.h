@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The quiet surfaces a page is made of: cards, cautions, sentences of figures, the live result, an empty page, a notice.
+// The quiet surfaces a page is made of: cards, cautions, sentences of figures, an empty page, a notice.
 #pragma once
 
 #include "ui/parts/state.h"
@@ -12,6 +12,8 @@ class QPushButton;
 class QVBoxLayout;
 
 namespace soakbook::ui {
+
+class FlowLayout;
 
 /// A white card with a thin line; its head, if it has one, is a heading with quiet buttons at the right.
 class Card : public QFrame {
@@ -60,37 +62,8 @@ public:
     void set_remark(const QString& text);
 
 private:
-    QBoxLayout* m_row;
+    FlowLayout* m_parts;
     QLabel* m_remark;
-};
-
-/// What a form says while it is typed: what follows, how that stands, what to do now, and how it was worked out.
-class ResultCard : public QFrame {
-    Q_OBJECT
-
-public:
-    explicit ResultCard(QWidget* parent = nullptr);
-    /// What follows from what was typed; rich text.
-    void set_text(const QString& rich_text);
-    /// How that stands: shape and word, with the rest of the sentence after it.
-    void set_verdict(State state, const QString& word, const QString& rest = {});
-    void clear_verdict();
-    /// What to do now.
-    void set_next(const QString& text);
-    /// The formula and its source, behind "How?".
-    void set_how(const QString& text);
-    void clear();
-    /// All that stands there, as plain words.
-    QString words() const;
-
-private:
-    void settle();
-    QLabel* m_text;
-    StateMark* m_mark;
-    QLabel* m_rest;
-    QLabel* m_next;
-    QPushButton* m_how_button;
-    QLabel* m_how;
 };
 
 /// An empty page teaches: what will stand here, and the one button that starts it.

@@ -5,12 +5,15 @@
 
 #include "core/work/outcome.h"
 #include "ui/parts/field.h"
+#include "ui/parts/result_card.h"
 
 #include <QElapsedTimer>
 #include <QHash>
 
 #include <functional>
 #include <optional>
+#include <utility>
+#include <vector>
 
 class QBoxLayout;
 class QLabel;
@@ -21,8 +24,8 @@ namespace soakbook::ui {
 
 class FieldGrid;
 class FormNotice;
+class Habits;
 class PrimaryButton;
-class ResultCard;
 
 /// The refusal of an outcome, if it is one: what a form's commit gives back.
 template <class T> std::optional<work::Refusal> refusal_of(const work::Outcome<T>& outcome) {
@@ -34,7 +37,7 @@ class FormFrame : public QWidget {
 
 public:
     /// An empty title leaves the head out, where the card around the form already has one.
-    explicit FormFrame(const QString& title = {}, QWidget* parent = nullptr);
+    explicit FormFrame(const Habits& habits, const QString& title = {}, QWidget* parent = nullptr);
     ~FormFrame() override;
 
     // What the form is made of, from top to bottom.
@@ -83,7 +86,7 @@ public:
     void commit();
     /// Puts the words beside the field they are about and the keyboard there; keeps all that was typed.
     void show_refusal(const work::Refusal& refusal);
-    /// Ready for the next entry, with whatever the fields hold now: call it after filling in a form that stays open.
+    /// Ready for the next entry, with whatever the fields hold now: call it after filling in a form, or when it stays open.
     void start_again();
     bool is_edited() const { return m_edited; }
     /// As Esc.
@@ -109,18 +112,20 @@ protected:
 
 private:
     void add_field(const QString& label, Field* field, const QString& key, const QString& help, bool wide);
-    void watch_keys(QWidget* editor);
+    void watch_keys(QWidget* part);
     void go_on_from(QWidget* editor, bool back);
     bool name_problems();
     void run();
-    void succeed();
+    void take_answer(const std::optional<work::Refusal>& refusal);
     void keep_as_it_is();
     void ask_about(const work::Refusal& refusal, const QString& words, bool beside_field);
     bool place(const QString& path, const QString& words);
-    void try_again(const work::Refusal& refusal);
-    void note_edit();
-    void end_question();
+    void wait_and_try_again(const work::Refusal& refusal);
+    void note_edit(const QString& key);
+    void put_notice_away();
+    void drop_complaints();
 
+    const Habits& m_habits;
     QLabel* m_title;
     QLabel* m_intro;
     QWidget* m_body;
@@ -133,18 +138,19 @@ private:
     QBoxLayout* m_buttons;
     QPushButton* m_cancel;
     QHash<QString, Field*> m_fields;
+    std::vector<Field*> m_order;    ///< the fields from top to bottom
+    std::vector<QWidget*> m_stops;  ///< where Enter stops, in order
     QHash<QString, Refused> m_refused;
-    std::vector<QWidget*> m_order;
     Commit m_commit;
-    work::Confirmed m_confirmed;
-    std::optional<work::Why> m_asked;
+    /// What was confirmed, and the field it was about: an edit there takes the answer back.
+    std::vector<std::pair<work::Why, QString>> m_confirmed;
+    std::optional<work::Refusal> m_asked;
     QTimer* m_again;
     QTimer* m_settle;
     QElapsedTimer m_since_question;
     QElapsedTimer m_since_success;
     int m_tries = 0;
     bool m_running = false;
-    bool m_done = false;
     bool m_edited = false;
     bool m_leaving = false;
 };

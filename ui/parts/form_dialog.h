@@ -16,7 +16,7 @@ class FormDialog : public QDialog {
 
 public:
     /// Make it with new, add the fields to form(), call open(): it deletes itself when it closes.
-    FormDialog(const QString& title, QWidget* parent);
+    FormDialog(const Habits& habits, const QString& title, QWidget* parent);
     FormFrame* form() const { return m_form; }
     /// The width the dialog wants at 100 % text; 640 at first.
     void set_wanted_width(int width) { m_wanted_width = width; }
@@ -35,7 +35,7 @@ private:
 
 /// Opens a small form that asks for the reason of a correction or a void and hands it to `with`; a refusal that `with`
 /// gives back stands in the form.
-FormDialog* ask_reason(QWidget* parent, const QString& title, const QString& what_happens, const QString& button,
-                       std::function<std::optional<work::Refusal>(const QString& reason)> with);
+FormDialog* ask_reason(const Habits& habits, QWidget* parent, const QString& title, const QString& what_happens,
+                       const QString& button, std::function<std::optional<work::Refusal>(const QString& reason)> with);
 
 } // namespace soakbook::ui

@@ -23,9 +23,6 @@ public:
     explicit PageScroll(Width width = Width::full, QWidget* parent = nullptr);
     QVBoxLayout* column() const { return m_column; }
 
-protected:
-    void focusInEvent(QFocusEvent* event) override;
-
 private:
     QVBoxLayout* m_column;
 };

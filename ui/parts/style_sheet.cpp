@@ -41,6 +41,7 @@ QLabel[kind="complaint"] { color: @past@; }
 QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox, QDateTimeEdit {
     background: @field@; color: @ink@; border: 1px solid @line@; border-radius: ~6~px; padding: 1px ~11~px;
     selection-background-color: @accent@; selection-color: @accent_ink@; }
+QLineEdit[code="true"] { font-family: "DejaVu Sans Mono"; }
 QLineEdit, QComboBox, QAbstractSpinBox { min-height: ~32~px; }
 QPlainTextEdit, QTextEdit { padding: ~6~px ~7~px; }
 QLineEdit:focus, QComboBox:focus, QComboBox:on, QAbstractSpinBox:focus {

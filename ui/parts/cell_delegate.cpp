@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/cell_delegate.h"
+
+#include "ui/parts/rows_model.h"
+#include "ui/parts/theme.h"
+
+#include <QLineEdit>
+#include <QPainter>
+
+namespace soakbook::ui {
+
+namespace {
+
+Type type_of(const QModelIndex& index) {
+    switch (static_cast<CellType>(index.data(type_role).toInt())) {
+    case CellType::strong:
+        return Type::strong;
+    case CellType::code:
+        return Type::code;
+    case CellType::plain:
+    case CellType::soft:
+        break;
+    }
+    return Type::body;
+}
+
+bool is_soft(const QModelIndex& index) {
+    return static_cast<CellType>(index.data(type_role).toInt()) == CellType::soft;
+}
+
+int side_padding() {
+    return scaled(12);
+}
+
+} // namespace
+
+void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const Colours& c = colours();
+    painter->save();
+    const bool chosen = option.state.testFlag(QStyle::State_Selected);
+    const QVariant background = index.data(Qt::BackgroundRole);
+    painter->fillRect(option.rect, chosen || background.isValid() ? c.accent_wash : c.card);
+    painter->fillRect(QRect(option.rect.left(), option.rect.bottom(), option.rect.width(), 1), c.line);
+    const QRect room = option.rect.adjusted(side_padding(), 0, -side_padding(), -1);
+    const auto align = Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt());
+    const QString text = index.data(Qt::DisplayRole).toString();
+    const QVariant state = index.data(state_role);
+    if (state.isValid()) {
+        paint_state_and_word(*painter, room, static_cast<State>(state.toInt()), text, align);
+    } else {
+        painter->setFont(type_font(type_of(index)));
+        painter->setPen(is_soft(index) || !option.state.testFlag(QStyle::State_Enabled) ? c.soft_ink : c.ink);
+        painter->drawText(room, static_cast<int>(align | Qt::AlignVCenter) | Qt::TextSingleLine,
+                          painter->fontMetrics().elidedText(text, Qt::ElideRight, room.width()));
+    }
+    if (option.state.testFlag(QStyle::State_HasFocus)) {
+        painter->setPen(QPen(c.accent, 2));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(option.rect.adjusted(1, 1, -1, -2));
+    }
+    painter->restore();
+}
+
+QSize CellDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+    const QString text = index.data(Qt::DisplayRole).toString();
+    const int width = index.data(state_role).isValid()
+                          ? width_of_state_and_word(text)
+                          : QFontMetrics(type_font(type_of(index))).horizontalAdvance(text);
+    return {width + 2 * side_padding() + 2, scaled(row_height)};
+}
+
+QWidget* CellDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
+    if (auto* line = qobject_cast<QLineEdit*>(editor)) {
+        line->setAlignment(Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt()));
+        const QString column = index.model()->headerData(index.column(), Qt::Horizontal).toString();
+        const QString spoken = index.siblingAtColumn(0).data().toString() + QStringLiteral(": ") + column;
+        line->setAccessibleName(spoken);
+    }
+    return editor;
+}
+
+void CellDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+    // The table may be asked again while somebody types: the text stays.
+    const auto* line = qobject_cast<QLineEdit*>(editor);
+    if (line == nullptr || !line->isModified()) {
+        QStyledItemDelegate::setEditorData(editor, index);
+    }
+}
+
+void CellDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
+    const auto* line = qobject_cast<QLineEdit*>(editor);
+    if (line == nullptr || line->isModified()) {
+        QStyledItemDelegate::setModelData(editor, model, index);
+    }
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How a form makes its entry: once, with what is refused or asked said where it belongs.
+#include "ui/parts/cards.h"
+#include "ui/parts/form.h"
+#include "ui/parts/form_notice.h"
+#include "ui/parts/primary_button.h"
+#include "ui/parts/refusal_words.h"
+
+#include <QAbstractItemView>
+#include <QApplication>
+#include <QPointer>
+#include <QScrollArea>
+#include <QScopeGuard>
+#include <QTimer>
+
+#include <algorithm>
+
+namespace soakbook::ui {
+
+namespace {
+
+/// A question must be seen before a key can answer it.
+constexpr qint64 time_to_see_ms = 300;
+/// How often a busy workbook is tried again: every 250 ms for 5 s.
+constexpr int most_tries = 20;
+
+/// A cell that is still being typed into gives its text to its table.
+void finish_open_cell(const QWidget* form) {
+    QWidget* focus = QApplication::focusWidget();
+    if (focus == nullptr || !form->isAncestorOf(focus)) {
+        return;
+    }
+    for (QWidget* above = focus->parentWidget(); above != nullptr && above != form; above = above->parentWidget()) {
+        if (auto* view = qobject_cast<QAbstractItemView*>(above)) {
+            view->setFocus();
+            return;
+        }
+    }
+}
+
+void bring_into_view(QWidget* widget) {
+    for (QWidget* above = widget->parentWidget(); above != nullptr; above = above->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(above)) {
+            area->ensureWidgetVisible(widget, 0, 48);
+            return;
+        }
+    }
+}
+
+} // namespace
+
+void FormFrame::commit() {
+    const bool just_made = !m_edited && m_since_success.isValid() &&
+                           m_since_success.elapsed() < std::max(400, QApplication::doubleClickInterval());
+    if (m_running || m_again->isActive() || m_asked || just_made || !m_commit) {
+        return;
+    }
+    finish_open_cell(this);
+    put_notice_away();
+    drop_complaints();
+    if (!name_problems()) {
+        m_tries = 0;
+        run();
+    }
+}
+
+bool FormFrame::name_problems() {
+    Field* first = nullptr;
+    for (Field* field : m_order) {
+        if (field->isVisibleTo(this) && !field->problem().isEmpty()) {
+            field->show_problem();
+            first = first == nullptr ? field : first;
+        }
+    }
+    if (first != nullptr) {
+        first->take_focus();
+        bring_into_view(first);
+    }
+    return first != nullptr;
+}
+
+void FormFrame::run() {
+    if (m_running) {
+        return;
+    }
+    m_running = true;
+    m_primary->setEnabled(false);
+    const QPointer<FormFrame> still_here(this);
+    const auto open_again = qScopeGuard([still_here] {
+        if (still_here) {
+            still_here->m_running = false;
+            still_here->m_primary->setEnabled(!still_here->m_again->isActive());
+        }
+    });
+    work::Confirmed confirmed;
+    for (const auto& [why, field] : m_confirmed) {
+        confirmed.insert(why);
+    }
+    const std::optional<work::Refusal> refusal = m_commit(confirmed);
+    if (still_here) {
+        take_answer(refusal);
+    }
+}
+
+void FormFrame::take_answer(const std::optional<work::Refusal>& refusal) {
+    if (refusal && refusal->why == work::Why::busy && m_tries < most_tries) {
+        wait_and_try_again(*refusal);
+        return;
+    }
+    m_again->stop();
+    m_primary->setEnabled(true);
+    if (refusal) {
+        show_refusal(*refusal);
+        return;
+    }
+    put_notice_away();
+    m_confirmed.clear();
+    m_edited = false;
+    m_since_success.start();
+    Q_EMIT committed();
+}
+
+void FormFrame::wait_and_try_again(const work::Refusal&) {
+    ++m_tries;
+    m_notice->wait(tr("Another program is writing in this workbook. Trying again; what you typed is kept."));
+    if (!m_again->isActive()) {
+        m_again->start();
+    }
+}
+
+void FormFrame::show_refusal(const work::Refusal& refusal) {
+    put_notice_away();
+    const QString words = refusal_words(refusal, m_habits);
+    const bool placed = !refusal.field.isEmpty() && place(refusal.field, words);
+    if (refusal.can_confirm) {
+        ask_about(refusal, words, placed);
+    } else if (!placed) {
+        m_notice->refuse(words);
+    }
+}
+
+bool FormFrame::place(const QString& path, const QString& words) {
+    if (Field* wanted = field(path); wanted != nullptr && wanted->isVisibleTo(this)) {
+        wanted->set_complaint(words);
+        wanted->take_focus();
+        bring_into_view(wanted);
+        return true;
+    }
+    for (auto slash = path.lastIndexOf(QLatin1Char('/')); slash > 0; slash = path.lastIndexOf(QLatin1Char('/'), slash - 1)) {
+        const auto grid = m_refused.constFind(path.left(slash));
+        if (grid != m_refused.constEnd()) {
+            (*grid)(path.mid(slash + 1), words);
+            return true;
+        }
+    }
+    return false;
+}
+
+void FormFrame::ask_about(const work::Refusal& refusal, const QString& words, bool beside_field) {
+    m_asked = refusal;
+    m_since_question.start();
+    m_primary->hide();
+    //: Above a button, after a question that stands beside a field
+    const QString hint = tr("Change it, or keep it as it is.");
+    //: Button that answers a question such as "3 kg in one strip?"
+    m_notice->ask(beside_field ? hint : words, tr("Keep it as it is"), tr("Ctrl+Enter"));
+}
+
+void FormFrame::keep_as_it_is() {
+    if (!m_asked || m_running || m_since_question.elapsed() < time_to_see_ms) {
+        return;
+    }
+    m_confirmed.emplace_back(m_asked->why, m_asked->field);
+    put_notice_away();
+    drop_complaints();
+    m_tries = 0;
+    run();
+}
+
+void FormFrame::note_edit(const QString& key) {
+    m_edited = true;
+    std::erase_if(m_confirmed, [&key](const auto& kept) { return kept.second == key; });
+    if (!m_again->isActive()) {
+        put_notice_away();
+    }
+    m_settle->start();
+}
+
+void FormFrame::put_notice_away() {
+    m_leaving = false;
+    m_asked.reset();
+    m_notice->put_away();
+    m_primary->show();
+}
+
+void FormFrame::drop_complaints() {
+    for (Field* field : m_order) {
+        field->set_complaint({});
+    }
+}
+
+void FormFrame::start_again() {
+    m_again->stop();
+    m_primary->setEnabled(true);
+    m_confirmed.clear();
+    m_edited = false;
+    put_notice_away();
+    drop_complaints();
+    m_settle->start();
+}
+
+void FormFrame::cancel() {
+    if (m_edited && !m_leaving) {
+        put_notice_away();
+        m_leaving = true;
+        //: In a form in which something was typed, after Esc or Cancel
+        m_notice->ask(tr("What was typed here is not entered yet, and goes when you leave."),
+                      //: Button that leaves a form and gives up what was typed
+                      tr("Leave the form"), tr("Esc"));
+        return;
+    }
+    m_again->stop();
+    put_notice_away();
+    Q_EMIT cancelled();
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/record_table.h"
+
+#include "ui/parts/cell_delegate.h"
+#include "ui/parts/rows_model.h"
+#include "ui/parts/theme.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QScrollBar>
+#include <QSettings>
+#include <QTimer>
+
+#include <algorithm>
+#include <utility>
+
+namespace soakbook::ui {
+
+namespace {
+
+constexpr int narrowest_column = 48;
+constexpr int first_guess = 120;
+
+QString widths_key(const QString& name) {
+    const QString key = QStringLiteral("tables/") + QString(name).replace(QLatin1Char('/'), QLatin1Char('_'));
+    return key;
+}
+
+} // namespace
+
+RecordTable::RecordTable(const QString& name, const QString& spoken_name, QWidget* parent)
+    : QTableView(parent), m_name(name) {
+    setAccessibleName(spoken_name);
+    setItemDelegate(new CellDelegate(this));
+    setFrameShape(QFrame::NoFrame);
+    setShowGrid(false);
+    setSelectionBehavior(QAbstractItemView::SelectRows);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setWordWrap(false);
+    setTabKeyNavigation(false);
+    setCornerButtonEnabled(false);
+    setSortingEnabled(true);
+    verticalHeader()->hide();
+    QHeaderView* header = horizontalHeader();
+    header->setHighlightSections(false);
+    header->setSectionsMovable(false);
+    header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    header->setMinimumSectionSize(narrowest_column);
+    header->setSortIndicator(-1, Qt::AscendingOrder);
+    header->setSortIndicatorShown(true);
+    connect(header, &QHeaderView::sectionResized, this, [this](int column, int, int width) {
+        if (!m_laying && column != m_stretched) {
+            m_widths[static_cast<std::size_t>(column)] = width * 100 / text_percent();
+            remember_widths();
+            QTimer::singleShot(0, this, &RecordTable::lay_widths);
+        }
+    });
+    connect(this, &QAbstractItemView::doubleClicked, this, [this](const QModelIndex& index) {
+        if (index.isValid() && m_rows != nullptr && !index.flags().testFlag(Qt::ItemIsEditable)) {
+            Q_EMIT opened(m_rows->id_at(index.row()));
+        }
+    });
+    set_heights();
+}
+
+void RecordTable::set_rows_model(RowsModelBase* model) {
+    m_rows = model;
+    setModel(model);
+    m_widths.assign(static_cast<std::size_t>(model->columnCount()), first_guess);
+    set_start_widths(m_start_widths);
+    connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& current) { Q_EMIT current_changed(current.isValid() ? m_rows->id_at(current.row()) : 0); });
+    connect(selectionModel(), &QItemSelectionModel::selectionChanged, this, &RecordTable::chosen_changed);
+    for (const auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved}) {
+        connect(model, signal, this, [this] {
+            updateGeometry();
+            viewport()->update();
+        });
+    }
+}
+
+void RecordTable::set_empty_text(const QString& text) {
+    m_empty_text = text;
+    viewport()->update();
+}
+
+void RecordTable::set_stretched_column(int column) {
+    m_stretched = column;
+    lay_widths();
+}
+
+void RecordTable::set_start_widths(const std::vector<int>& widths) {
+    m_start_widths = widths;
+    for (std::size_t i = 0; i < std::min(widths.size(), m_widths.size()); ++i) {
+        m_widths[i] = widths[i];
+    }
+    const QVariantList kept = QSettings().value(widths_key(m_name)).toList();
+    if (static_cast<std::size_t>(kept.size()) == m_widths.size()) {
+        for (std::size_t i = 0; i < m_widths.size(); ++i) {
+            m_widths[i] = std::clamp(kept[static_cast<qsizetype>(i)].toInt(), narrowest_column, 2000);
+        }
+    }
+    lay_widths();
+}
+
+void RecordTable::set_many_can_be_chosen(bool many) {
+    setSelectionMode(many ? QAbstractItemView::ExtendedSelection : QAbstractItemView::SingleSelection);
+}
+
+void RecordTable::set_full_height(bool full) {
+    m_full_height = full;
+    setVerticalScrollBarPolicy(full ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
+    setSizePolicy(QSizePolicy::Expanding, full ? QSizePolicy::Fixed : QSizePolicy::Expanding);
+    updateGeometry();
+}
+
+qint64 RecordTable::current_id() const {
+    return m_rows != nullptr && currentIndex().isValid() ? m_rows->id_at(currentIndex().row()) : 0;
+}
+
+std::vector<qint64> RecordTable::chosen_ids() const {
+    std::vector<int> lines;
+    for (const QModelIndex& index : selectionModel() != nullptr ? selectionModel()->selectedRows() : QModelIndexList()) {
+        lines.push_back(index.row());
+    }
+    std::sort(lines.begin(), lines.end());
+    std::vector<qint64> ids;
+    for (const int line : lines) {
+        ids.push_back(m_rows->id_at(line));
+    }
+    return ids;
+}
+
+void RecordTable::choose(qint64 id) {
+    const int line = m_rows != nullptr ? m_rows->row_of(id) : -1;
+    if (line < 0) {
+        setCurrentIndex({});
+        return;
+    }
+    const QModelIndex index = m_rows->index(line, std::max(0, currentIndex().column()));
+    setCurrentIndex(index);
+    scrollTo(index);
+}
+
+QSize RecordTable::sizeHint() const {
+    const int header = horizontalHeader()->isHidden() ? 0 : horizontalHeader()->sizeHint().height();
+    const int rows = m_rows != nullptr ? m_rows->rowCount() : 0;
+    const int lines = m_full_height ? std::max(rows, m_empty_text.isEmpty() ? 0 : 1) : 6;
+    return {scaled(400), header + lines * verticalHeader()->defaultSectionSize() + 2};
+}
+
+QSize RecordTable::minimumSizeHint() const {
+    return {scaled(200), m_full_height ? sizeHint().height() : scaled(3 * row_height)};
+}
+
+void RecordTable::keyPressEvent(QKeyEvent* event) {
+    const bool is_enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (is_enter && !event->modifiers().testFlag(Qt::ControlModifier) && state() != QAbstractItemView::EditingState) {
+        const QModelIndex here = currentIndex();
+        if (here.isValid() && here.flags().testFlag(Qt::ItemIsEditable)) {
+            edit_below(here.row(), here.column());
+        } else if (here.isValid() && !event->isAutoRepeat()) {
+            Q_EMIT opened(current_id());
+        }
+        return;
+    }
+    QTableView::keyPressEvent(event);
+}
+
+void RecordTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    const QModelIndex here = currentIndex();
+    const bool by_enter = hint == QAbstractItemDelegate::SubmitModelCache;
+    QTableView::closeEditor(editor, by_enter ? QAbstractItemDelegate::NoHint : hint);
+    if (by_enter && here.isValid()) {
+        edit_below(here.row(), here.column());
+    }
+}
+
+void RecordTable::edit_below(int row, int column) {
+    for (int below = row + 1; below < model()->rowCount(); ++below) {
+        const QModelIndex next = model()->index(below, column);
+        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+            setCurrentIndex(next);
+            return;
+        }
+    }
+}
+
+void RecordTable::focusInEvent(QFocusEvent* event) {
+    QTableView::focusInEvent(event);
+    if (!currentIndex().isValid() && model() != nullptr && model()->rowCount() > 0 && event->reason() != Qt::MouseFocusReason) {
+        setCurrentIndex(model()->index(0, 0));
+    }
+}
+
+void RecordTable::paintEvent(QPaintEvent* event) {
+    QTableView::paintEvent(event);
+    if (m_empty_text.isEmpty() || (m_rows != nullptr && m_rows->rowCount() > 0)) {
+        return;
+    }
+    QPainter painter(viewport());
+    painter.setPen(colours().soft_ink);
+    painter.drawText(viewport()->rect().adjusted(scaled(12), scaled(8), -scaled(12), -scaled(8)),
+                     Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_empty_text);
+}
+
+void RecordTable::changeEvent(QEvent* event) {
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+        set_heights();
+        lay_widths();
+    }
+}
+
+void RecordTable::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    lay_widths();
+}
+
+void RecordTable::showEvent(QShowEvent* event) {
+    QTableView::showEvent(event);
+    lay_widths();
+}
+
+void RecordTable::set_heights() {
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setMinimumSectionSize(scaled(row_height));
+    verticalHeader()->setDefaultSectionSize(scaled(row_height));
+    horizontalHeader()->setFixedHeight(scaled(36));
+    updateGeometry();
+}
+
+void RecordTable::lay_widths() {
+    if (m_rows == nullptr || m_widths.empty() || m_laying) {
+        return;
+    }
+    m_laying = true;
+    const int stretched = m_stretched >= 0 ? m_stretched : static_cast<int>(m_widths.size()) - 1;
+    int others = 0;
+    for (int column = 0; column < static_cast<int>(m_widths.size()); ++column) {
+        const int width = scaled(m_widths[static_cast<std::size_t>(column)]);
+        if (column != stretched) {
+            setColumnWidth(column, width);
+            others += isColumnHidden(column) ? 0 : width;
+        }
+    }
+    const int least = scaled(m_widths[static_cast<std::size_t>(stretched)]);
+    setColumnWidth(stretched, std::max(least, viewport()->width() - others));
+    m_laying = false;
+}
+
+void RecordTable::remember_widths() {
+    QVariantList kept;
+    for (const int width : m_widths) {
+        kept << width;
+    }
+    QSettings().setValue(widths_key(m_name), kept);
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The live result of a form.
+#pragma once
+
+#include "ui/parts/state.h"
+
+#include <QFrame>
+
+class QLabel;
+class QPushButton;
+
+namespace soakbook::ui {
+
+/// What a form says while it is typed: what follows, how that stands, what to do now, and how it was worked out.
+class ResultCard : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit ResultCard(QWidget* parent = nullptr);
+    /// What follows from what was typed; rich text.
+    void set_text(const QString& rich_text);
+    /// How that stands: shape and word, with the rest of the sentence after it.
+    void set_verdict(State state, const QString& word, const QString& rest = {});
+    void clear_verdict();
+    /// What to do now.
+    void set_next(const QString& text);
+    /// The formula and its source, behind "How?".
+    void set_how(const QString& text);
+    void clear();
+    /// All that stands there, as plain words.
+    QString words() const;
+
+private:
+    void settle();
+    QLabel* m_text;
+    StateMark* m_mark;
+    QLabel* m_rest;
+    QLabel* m_next;
+    QPushButton* m_how_button;
+    QLabel* m_how;
+};
+
+} // namespace soakbook::ui
