@@ -25,6 +25,8 @@ enum class Unanswerable {
     wrong_check,           ///< a code whose check character does not fit: a slip of the pen
     mix_too_strong,        ///< what goes in is stronger than wanted and there is no room for the glycerine it needs
     mix_too_weak,          ///< what goes in is weaker than wanted and there is no room for the acid it needs
+    acid_short,            ///< there is not enough fresh acid
+    glycerine_short,       ///< there is not enough fresh glycerine
     no_rise,               ///< the weights do not rise with time
     no_fit,                ///< no curve of the kind asked for goes through the readings
     circular,              ///< a batch that would be an input of itself
