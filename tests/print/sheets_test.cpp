@@ -150,7 +150,7 @@ TEST(Sheets, the_mixing_sheet_has_the_amounts_the_cautions_and_room_to_write) {
     for (const SheetPageInk& page : set_pages(sheet).pages) {
         boxes += page.boxes.size();
     }
-    EXPECT_EQ(boxes, 3U + 3U + 2U + 20U); // before, weighing, before the soak, stirred and clear
+    EXPECT_EQ(boxes, 3U + 3U + 2U + 16U); // before, weighing, before the soak, stirred and clear
 }
 
 TEST(Sheets, the_papers_for_a_yard_say_what_they_must) {

@@ -75,7 +75,7 @@ SheetTable reading_table(int lines) {
     SheetTable table;
     //: heading on the mixing sheet
     table.title = Words::tr("Heat and clear");
-    table.row_height = 8;
+    table.row_height = 7.6;
     table.columns = {
         //: column to write in: day and time of day
         {Words::tr("Day, time"), 1.4, ColumnKind::write_in},
@@ -112,7 +112,8 @@ PaperSheet sheet_of(const MixingSheet& mixing, const SheetHead& head) {
          Words::tr("Goggles, gloves and mask on, rinsing water and eye wash beside"),
          //: to tick before weighing
          Words::tr("Scale at zero with the empty vessel, funnel tared away")},
-        false});
+        false,
+        2});
     sheet.blocks.push_back(weighing_table(mixing));
     sheet.blocks.push_back(reading_table(mixing.reading_lines));
     sheet.blocks.push_back(SheetTicks{
@@ -122,9 +123,10 @@ PaperSheet sheet_of(const MixingSheet& mixing, const SheetHead& head) {
          Words::tr("Outlet drawn off and poured back"),
          //: to tick
          Words::tr("Clear through, no crystal to be seen")},
-        false});
+        false,
+        2});
     //: heading on a printed sheet, over lines to write on
-    sheet.blocks.push_back(SheetNotes{Words::tr("Notes"), 3});
+    sheet.blocks.push_back(SheetNotes{Words::tr("Notes"), 2});
     return sheet;
 }
 

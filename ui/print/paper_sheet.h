@@ -33,6 +33,7 @@ enum class ColumnKind {
     text,
     number,   ///< to the right
     code,     ///< in the face for codes
+    date,     ///< not broken where it can be helped
     write_in, ///< a box to write in; a cell's text stands small and grey in its corner
     tick,     ///< a small square to tick
 };
@@ -48,7 +49,7 @@ struct SheetRow {
     QStringList cells;
     bool heading = false; ///< the first cell runs across the whole table, strong
     bool strong = false;  ///< a total
-    bool struck = false;  ///< made void: still read, with a line through
+    bool struck = false;  ///< made void: still read, with a line through all but its last cell
 };
 
 struct SheetTable {
@@ -59,11 +60,10 @@ struct SheetTable {
     QString words_when_empty;   ///< instead of a table without rows
 };
 
-/// A paragraph.
+/// A paragraph or a heading.
 struct SheetText {
     QString text;
-    bool strong = false;
-    bool small = false;
+    bool heading = false; ///< over what follows
 };
 
 /// Cautions: a rule at the left, always whole.
@@ -76,6 +76,7 @@ struct SheetTicks {
     QString title;
     QStringList things;
     bool with_line = false;
+    int columns = 1;
 };
 
 /// Room to write, with lines.

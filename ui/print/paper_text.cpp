@@ -85,6 +85,8 @@ double PaperText::line_bottom(int line) const {
     return (it.y() + it.height()) / grain;
 }
 
+double PaperText::base() const { return m_layout->lineCount() == 0 ? 0.0 : m_layout->lineAt(0).ascent() / grain; }
+
 QRectF PaperText::line_ink(int line) const {
     const QTextLine it = m_layout->lineAt(line);
     const QRectF text = it.naturalTextRect();

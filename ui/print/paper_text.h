@@ -52,6 +52,8 @@ public:
     int line_count() const { return m_layout->lineCount(); }
     double line_top(int line) const;
     double line_bottom(int line) const;
+    /// From the top to the first line's base.
+    double base() const;
     /// Where the letters of a line are, from the paragraph's top left: as wide as its text, as high as its letters.
     QRectF line_ink(int line) const;
     QString words() const { return m_layout->text(); }

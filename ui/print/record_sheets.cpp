@@ -52,9 +52,9 @@ PaperSheet sheet_of(const RegisterSheet& book, const SheetHead& head) {
     SheetTable table;
     table.columns = {
         //: column of the register: the day strips were hung
-        {Words::tr("In"), 1},
+        {Words::tr("In"), 1, ColumnKind::date},
         //: column of the register: the day strips were pulled
-        {Words::tr("Out"), 1},
+        {Words::tr("Out"), 1, ColumnKind::date},
         //: column of the register
         {Words::tr("Yard"), 1.2},
         //: column of the register: number or group, and how many colonies

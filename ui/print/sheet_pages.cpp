@@ -116,19 +116,30 @@ void SheetSetter::set_block(const SheetText& block) {
     if (block.text.isEmpty()) {
         return;
     }
-    flow(PaperText({{block.text, block.small ? sheet_small_points : sheet_points, block.strong}}));
+    if (block.heading) {
+        need(write_height * 2);
+    }
+    flow(PaperText({{block.text, block.heading ? sheet_heading_points : sheet_points, block.heading}}));
 }
 
+// What is said comes first, what is to be written in stands together under it.
 void SheetSetter::set_block(const SheetFacts& block) {
-    const int columns = std::max(1, block.columns);
+    std::vector<SheetFact> said = block.facts;
+    const auto to_write = std::stable_partition(said.begin(), said.end(), [](const SheetFact& fact) { return !fact.value.isEmpty(); });
+    set_facts({said.begin(), to_write}, block.columns);
+    set_facts({to_write, said.end()}, block.columns);
+}
+
+void SheetSetter::set_facts(const std::vector<SheetFact>& facts, int across) {
+    const int columns = std::max(1, across);
     const double gap = 6;
     const double cell = (width() - gap * (columns - 1)) / columns;
-    for (std::size_t i = 0; i < block.facts.size(); i += static_cast<std::size_t>(columns)) {
-        const std::size_t end = std::min(block.facts.size(), i + static_cast<std::size_t>(columns));
+    for (std::size_t i = 0; i < facts.size(); i += static_cast<std::size_t>(columns)) {
+        const std::size_t end = std::min(facts.size(), i + static_cast<std::size_t>(columns));
         std::vector<PaperText> texts;
         double height = 0;
         for (std::size_t k = i; k < end; ++k) {
-            const SheetFact& fact = block.facts[k];
+            const SheetFact& fact = facts[k];
             texts.emplace_back(std::vector<TextRun>{{fact.name + QStringLiteral("  "), sheet_points}, {fact.value, sheet_points, true}});
             texts.back().break_lines(cell);
             height = std::max(height, fact.value.isEmpty() ? write_height : texts.back().height() + 0.6);
@@ -137,9 +148,9 @@ void SheetSetter::set_block(const SheetFacts& block) {
         for (std::size_t k = i; k < end; ++k) {
             const PaperText& text = texts[k - i];
             const double x = left() + static_cast<double>(k - i) * (cell + gap);
-            const bool to_write = block.facts[k].value.isEmpty();
-            put(text, {x, to_write ? m_y + height - text.height() - 0.4 : m_y});
-            if (to_write) {
+            const bool empty = facts[k].value.isEmpty();
+            put(text, {x, empty ? m_y + height - text.height() - 0.4 : m_y});
+            if (empty) {
                 const double from = x + std::min(text.natural_width() + 1, cell * 0.7);
                 page().rules.push_back({QLineF(from, m_y + height - 1.2, x + cell, m_y + height - 1.2), 0.15});
             }
@@ -164,20 +175,30 @@ void SheetSetter::set_block(const SheetCautions& block) {
 
 void SheetSetter::set_block(const SheetTicks& block) {
     if (!block.title.isEmpty()) {
-        need(6 + write_height);
-        flow(PaperText({{block.title, 10.5, true}}));
+        need(6 + 6.2 * static_cast<double>(std::min<qsizetype>(6, block.things.size())) / std::max(1, block.columns));
+        flow(PaperText({{block.title, sheet_heading_points, true}}));
         m_y += 0.8;
     }
     constexpr double box = 4;
-    for (const QString& thing : block.things) {
-        PaperText text({{thing, sheet_points}});
-        text.break_lines(block.with_line ? width() * 0.6 - box - 3 : width() - box - 3);
-        const double height = std::max(block.with_line ? write_height : 6.2, text.height() + 1.2);
+    const auto columns = static_cast<std::size_t>(std::max(1, block.columns));
+    const double cell = width() / static_cast<double>(columns);
+    const auto things = static_cast<std::size_t>(block.things.size());
+    for (std::size_t i = 0; i < things; i += columns) {
+        std::vector<PaperText> texts;
+        double height = block.with_line ? write_height : 6.2;
+        for (std::size_t k = i; k < std::min(things, i + columns); ++k) {
+            texts.emplace_back(std::vector<TextRun>{{block.things[static_cast<qsizetype>(k)], sheet_points}});
+            texts.back().break_lines(block.with_line ? cell * 0.6 - box - 3 : cell - box - 5);
+            height = std::max(height, texts.back().height() + 1.2);
+        }
         need(height);
-        page().boxes.emplace_back(left() + 0.2, m_y + 0.4, box, box);
-        put(text, {left() + box + 3, m_y + 0.2});
-        if (block.with_line) {
-            page().rules.push_back({QLineF(left() + width() * 0.62, m_y + 4.6, left() + width(), m_y + 4.6), 0.15});
+        for (std::size_t k = 0; k < texts.size(); ++k) {
+            const double x = left() + static_cast<double>(k) * cell;
+            page().boxes.emplace_back(x + 0.2, m_y + 0.4, box, box);
+            put(texts[k], {x + box + 3, m_y + 0.2});
+            if (block.with_line) {
+                page().rules.push_back({QLineF(x + cell * 0.62, m_y + 4.6, x + cell - 2, m_y + 4.6), 0.15});
+            }
         }
         m_y += height;
     }
@@ -186,7 +207,7 @@ void SheetSetter::set_block(const SheetTicks& block) {
 void SheetSetter::set_block(const SheetNotes& block) {
     need(6 + write_height * 2);
     if (!block.title.isEmpty()) {
-        flow(PaperText({{block.title, 10.5, true}}));
+        flow(PaperText({{block.title, sheet_heading_points, true}}));
     }
     for (int i = 0; i < block.lines; ++i) {
         need(write_height);
@@ -202,7 +223,8 @@ SheetPages SheetSetter::set() {
     set_title();
     for (const SheetBlock& block : m_sheet.blocks) {
         std::visit([this](const auto& it) { set_block(it); }, block);
-        m_y += block_gap;
+        const auto* text = std::get_if<SheetText>(&block);
+        m_y += text != nullptr && text->heading ? 0.8 : block_gap;
     }
     set_foot();
     return std::move(m_pages);

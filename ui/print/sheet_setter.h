@@ -8,6 +8,7 @@ namespace soakbook::ui {
 
 constexpr double sheet_points = 9;
 constexpr double sheet_small_points = 7.5;
+constexpr double sheet_heading_points = 10.5;
 
 /// Keeps the page that is being filled and how far down it is filled.
 class SheetSetter {
@@ -31,6 +32,7 @@ private:
 
     void set_title();
     void set_foot();
+    void set_facts(const std::vector<SheetFact>& facts, int across);
     void set_block(const SheetFacts& block);
     void set_block(const SheetText& block);
     void set_block(const SheetCautions& block);
@@ -62,11 +64,13 @@ private:
     };
     std::vector<double> widths() const;
     std::vector<Cell> cells_of(const SheetRow& row) const;
+    static double text_height(const std::vector<Cell>& cells);
     static double height_of(const std::vector<Cell>& cells);
     void set_header();
     void set_row(const SheetRow& row);
     void set_long_row(const std::vector<Cell>& cells, const SheetRow& row);
-    void put_cell(const Cell& cell, int first, int end, double y, double height);
+    void put_cell(const Cell& cell, int first, int end, double y, double height, double drop = 0);
+    void strike(const std::vector<Cell>& cells, double y, double drop);
     void frame(double y, double height, bool across);
 
     SheetSetter& m_setter;

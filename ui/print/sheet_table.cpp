@@ -35,7 +35,7 @@ std::vector<double> TableSetter::widths() const {
         const SheetColumn& column = m_table.columns[c];
         double needed = std::max(column.least, PaperText({{column.header, sheet_small_points, true}}).longest_word());
         const bool code = column.kind == ColumnKind::code;
-        const bool whole = code || column.kind == ColumnKind::number;
+        const bool whole = code || column.kind == ColumnKind::number || column.kind == ColumnKind::date;
         for (const SheetRow& row : m_table.rows) {
             if (!row.heading && static_cast<qsizetype>(c) < row.cells.size()) {
                 const PaperText text({{row.cells[static_cast<qsizetype>(c)], sheet_points, row.strong, code}});
@@ -102,6 +102,26 @@ std::vector<TableSetter::Cell> TableSetter::cells_of(const SheetRow& row) const 
     return cells;
 }
 
+double TableSetter::text_height(const std::vector<Cell>& cells) {
+    double height = 0;
+    for (const Cell& cell : cells) {
+        if (cell.kind != ColumnKind::write_in && !cell.text.empty()) {
+            height = std::max(height, cell.text.height());
+        }
+    }
+    return height;
+}
+
+// The last cell says why, and stays free.
+void TableSetter::strike(const std::vector<Cell>& cells, double y, double drop) {
+    for (std::size_t i = 0; i + 1 < cells.size(); ++i) {
+        for (int line = 0; line < cells[i].text.line_count() && !cells[i].text.empty(); ++line) {
+            const QRectF ink = cells[i].text.line_ink(line).translated(cells[i].x + pad_x, y + pad_y + drop);
+            m_setter.page().rules.push_back({QLineF(ink.left(), ink.center().y(), ink.right(), ink.center().y()), 0.25});
+        }
+    }
+}
+
 double TableSetter::height_of(const std::vector<Cell>& cells) {
     double height = 0;
     for (const Cell& cell : cells) {
@@ -127,13 +147,13 @@ void TableSetter::frame(double y, double height, bool across) {
     }
 }
 
-void TableSetter::put_cell(const Cell& cell, int first, int end, double y, double height) {
+void TableSetter::put_cell(const Cell& cell, int first, int end, double y, double height, double drop) {
     if (cell.kind == ColumnKind::tick) {
         m_setter.page().boxes.emplace_back(cell.x + (cell.width - tick_box) / 2, y + (height - tick_box) / 2, tick_box, tick_box);
         return;
     }
     if (first < end && !cell.text.empty()) {
-        m_setter.page().texts.push_back({cell.text, {cell.x + pad_x, y + pad_y}, first, end, cell.kind == ColumnKind::write_in});
+        m_setter.page().texts.push_back({cell.text, {cell.x + pad_x, y + pad_y + drop}, first, end, cell.kind == ColumnKind::write_in});
     }
 }
 
@@ -202,12 +222,20 @@ void TableSetter::set_row(const SheetRow& row) {
         set_header();
     }
     const double y = m_setter.m_y;
+    double base = 0;
+    int lines = 0;
     for (const Cell& cell : cells) {
-        put_cell(cell, 0, cell.text.line_count(), y, height);
+        base = std::max(base, cell.text.base());
+        lines = cell.text.empty() || cell.kind == ColumnKind::write_in ? lines : std::max(lines, cell.text.line_count());
+    }
+    // A row of single lines stands in the middle of its height, a taller one hangs from its top; all on one base line.
+    const double middle = lines < 2 ? std::max(0.0, (height - 2 * pad_y - text_height(cells)) / 2) : 0.0;
+    for (const Cell& cell : cells) {
+        const bool corner = cell.kind == ColumnKind::write_in;
+        put_cell(cell, 0, cell.text.line_count(), y, height, corner ? 0 : middle + base - cell.text.base());
     }
     if (row.struck) {
-        const double middle = y + pad_y + 1.9;
-        m_setter.page().rules.push_back({QLineF(m_setter.left() + 1, middle, m_setter.left() + m_setter.width() - 1, middle), 0.2});
+        strike(cells, y, middle);
     }
     frame(y, height, row.heading);
     m_setter.m_y += height;
@@ -219,7 +247,7 @@ void TableSetter::set() {
     }
     if (!m_table.title.isEmpty()) {
         m_setter.need(6 + m_header_height + m_table.row_height);
-        m_setter.flow(PaperText({{m_table.title, 10.5, true}}));
+        m_setter.flow(PaperText({{m_table.title, sheet_heading_points, true}}));
         m_setter.m_y += 0.8;
     }
     if (m_table.rows.empty()) {

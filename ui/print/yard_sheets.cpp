@@ -37,7 +37,7 @@ SheetTable bag_table(const std::vector<BagToTake>& bags) {
         //: column: number of strips left in a bag
         {Words::tr("Strips in it"), 0.9, ColumnKind::number},
         //: column: a date
-        {Words::tr("Use by"), 1.3},
+        {Words::tr("Use by"), 1.3, ColumnKind::date},
         //: column: where a bag stands
         {Words::tr("Stands"), 1.6},
         //: column
@@ -142,7 +142,7 @@ PaperSheet sheet_of(const PullList& pull, const SheetHead& head) {
         //: column: a bag's code
         {Words::tr("Bag"), 0.9, ColumnKind::code},
         //: column on a pull list: the day they were hung
-        {Words::tr("Since"), 1},
+        {Words::tr("Since"), 1, ColumnKind::date},
         //: column on a pull list: from when to when they come out, and how that stands today
         {Words::tr("Pull"), 1.7},
         //: column to tick: all of them came out
@@ -187,7 +187,7 @@ PaperSheet sheet_of(const LoadOut& load, const SheetHead& head) {
         //: column on a load-out: how many
         {Words::tr("Strips"), 0.8, ColumnKind::number},
         //: column on a load-out: a date
-        {Words::tr("Day"), 1.2},
+        {Words::tr("Day"), 1.2, ColumnKind::date},
         //: column
         {Words::tr("Note"), 3, ColumnKind::write_in},
     };
