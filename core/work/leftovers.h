@@ -32,6 +32,8 @@ Outcome<PailsPoured> pour_leftovers(book::Workbook& workbook, const PourEntry& e
 enum class NamedLoss { drips, tank_heel, spill, other };
 /// Fields: mass.
 Outcome<LossId> log_loss(book::Workbook& workbook, BatchId batch, NamedLoss kind, std::optional<maths::Mass> mass, const QString& note, const book::Doing& doing);
+/// A loss that was written wrongly; reason in `doing`. Refuses a closed batch.
+Outcome<int> void_loss(book::Workbook& workbook, LossId loss, const book::Doing& doing);
 
 /// Where every kilogram of a batch went.
 struct Balance {
