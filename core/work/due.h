@@ -53,6 +53,7 @@ struct DueRow {
     std::optional<maths::Day> from;
     std::optional<maths::Day> by;
     std::optional<maths::Instant> since;
+    std::optional<maths::Instant> by_hour; ///< weigh_strips, read_tank, stir_tank: when
     std::optional<maths::Temperature> temperature;
     maths::Day sort_day{};
 };

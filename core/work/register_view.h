@@ -25,7 +25,8 @@ struct RegisterFilter {
 /// A correction as the register shows it: what it said, what it says, why, who, when.
 struct CorrectionLine {
     QString record;   ///< code or name of what was corrected
-    QString column;   ///< key of the column in the store: "strips", "placed_on", "total_mg" ...; worded by ui
+    QString column;   ///< key of the column in the store: "strips", "placed_on", "total_mg" ...; worded by ui. A weighing has
+                      ///< "mean_mg" as well, and the history of a record begins with "added" and may hold "removed"
     QString before;   ///< as in the store; ui writes it as a quantity by the column's kind
     QString after;
     QString why;
@@ -76,7 +77,7 @@ struct HiveStateLine {
     maths::Day on{};
     QString hive;
     QString yard;
-    QString state;   ///< "dead", "gone"
+    QString state;   ///< "dead", "gone"; "none_hung" or "untreated" for one left without strips
     QString note;
 };
 std::vector<HiveStateLine> hive_states(const book::Workbook& workbook, const RegisterFilter& filter);

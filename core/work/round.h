@@ -4,6 +4,7 @@
 
 #include "core/book/doing.h"
 #include "core/maths/quantities.h"
+#include "core/work/hives.h"
 #include "core/work/ids.h"
 #include "core/work/outcome.h"
 
@@ -40,6 +41,7 @@ struct RoundFigures {
     maths::Day pull_from{};
     maths::Day pull_by{};
     QStringList warnings_yards;  ///< "Yard: what, from to": flows and closed times that meet the days
+    std::vector<YardTimeEntry> meeting; ///< the same, for who words them
 };
 Outcome<RoundFigures> reckon_round(const book::Workbook& workbook, const RoundEntry& entry, maths::Day today);
 Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, const book::Doing& doing, const Confirmed& confirmed = {});

@@ -56,6 +56,7 @@ struct VisitPlan {
     maths::Day pull_from{};
     maths::Day pull_by{};
     QStringList times;                ///< flows and closed times of the yard that meet the days, as "what, from to"
+    std::vector<YardTimeEntry> meeting; ///< the same, for who words them
     bool visited = false;
 };
 Outcome<VisitPlan> plan_visit(const book::Workbook& workbook, RoundId round, YardId yard, maths::Day on);

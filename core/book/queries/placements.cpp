@@ -96,6 +96,15 @@ std::vector<RoundStrips> strips_by_round(const Workbook& workbook) {
     return rows;
 }
 
+std::set<std::pair<Id<Round>, Id<Hive>>> hung_in_rounds(const Workbook& workbook) {
+    Statement s(workbook.db(), QStringLiteral("SELECT DISTINCT round_id, hive_id FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL"));
+    s.run();
+    std::set<std::pair<Id<Round>, Id<Hive>>> pairs;
+    while (s.next())
+        pairs.emplace(s.get<Id<Round>>(0), s.get<Id<Hive>>(1));
+    return pairs;
+}
+
 std::vector<PullWritten> pulls_written(const Workbook& workbook) {
     // The bare column at_off comes from the row that holds the maximum.
     Statement s(workbook.db(), QStringLiteral("SELECT row_id, max(at_ms), at_off FROM change WHERE tbl = 'placement' "

@@ -5,6 +5,8 @@
 #include "core/book/record_io.h"
 #include "core/book/records/placement.h"
 
+#include <set>
+
 namespace soakbook::book {
 
 struct PlacementRow {
@@ -56,6 +58,9 @@ struct RoundStrips {
     std::optional<maths::Day> pull_by;
 };
 std::vector<RoundStrips> strips_by_round(const Workbook& workbook);
+
+/// Which hives got strips in which round.
+std::set<std::pair<Id<Round>, Id<Hive>>> hung_in_rounds(const Workbook& workbook);
 
 /// The day and wall on which each placement's pull was last written.
 struct PullWritten {
