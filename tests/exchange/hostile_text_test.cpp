@@ -40,6 +40,7 @@ TEST(HostileText, direction_characters_cannot_turn_a_number_round) {
     EXPECT_TRUE(is_refused(kg(text(u"12\u200F34")), Unreadable::not_a_number)) << "may be shown as 3412";
     EXPECT_TRUE(is_refused(kg(text(u"\u206712\u2069")), Unreadable::not_a_number));
     EXPECT_TRUE(is_refused(kg(text(u"1\u200B2")), Unreadable::not_a_number)) << "zero width";
+    EXPECT_TRUE(is_refused(kg(text(u"12 k\u200Bg")), Unreadable::not_a_number)) << "in the unit too";
     EXPECT_TRUE(is_refused(kg(text(u"\uFEFF12")), Unreadable::not_a_number));
     EXPECT_TRUE(reads_as(kg(text(u"\u200E12 kg\u200F")), milligrams(12'000'000))) << "marks at the ends change nothing";
 }

@@ -166,6 +166,9 @@ TEST(Quantities, written_with_their_unit_after_a_thin_space) {
     EXPECT_EQ(write_mass(milligrams(-400), MassUnit::kilogram, english, 2), text(u"0\u202Fkg")) << "no minus nothing";
     EXPECT_EQ(write_temperature(maths::celsius(55.55), TemperatureUnit::celsius, english, 1),
               text(u"55.6\u202F\u00B0C"));
+    EXPECT_EQ(write_temperature(maths::Temperature{-55}, TemperatureUnit::celsius, english, 1),
+              text(u"-0.6\u202F\u00B0C"))
+        << "halves go away from zero on both sides";
     EXPECT_EQ(write_temperature(maths::celsius(-3), TemperatureUnit::fahrenheit, english), text(u"26.6\u202F\u00B0F"));
     EXPECT_EQ(write_percent(maths::percent(40), english), text(u"40\u202F%"));
     EXPECT_EQ(write_volume(maths::litres(1.234), VolumeUnit::litre, english), text(u"1.234\u202Fl"));
