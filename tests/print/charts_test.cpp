@@ -1,0 +1,304 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/print/example.h"
+#include "tests/print/read_back.h"
+#include "ui/charts/axis_steps.h"
+#include "ui/charts/chart_frame.h"
+#include "ui/charts/chart_output.h"
+#include "ui/charts/stock_band.h"
+#include "ui/charts/stock_by_month_chart.h"
+#include "ui/charts/strip_weight_chart.h"
+#include "ui/charts/tank_temperature_chart.h"
+#include "ui/parts/theme.h"
+#include "ui/print/ask_file.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QFile>
+#include <QFileInfo>
+#include <QLabel>
+#include <QPushButton>
+#include <QSvgRenderer>
+#include <QTableWidget>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+using namespace soakbook;
+using namespace soakbook::ui;
+using namespace soakbook::ui::test;
+
+namespace {
+
+const QLocale british(QLocale::English, QLocale::UnitedKingdom);
+
+maths::Instant at(int hour, int minute) {
+    const std::int64_t day = 1'795'000'000'000;
+    return {day + (hour * 60 + minute) * 60'000LL, 0};
+}
+
+TankTemperature a_warm_tank() {
+    TankTemperature tank;
+    tank.locale = british;
+    tank.ceiling = maths::celsius(60);
+    const std::vector<std::tuple<int, int, double, double>> readings = {{16, 0, 18.5, 55}, {18, 0, 34, 55},   {20, 30, 47.5, 55},
+                                                                         {22, 0, 52, 61},  {31, 0, 61.8, 61}, {31, 20, 60.6, 57},
+                                                                         {32, 0, 56.5, 57}, {33, 0, 55.2, 57}};
+    for (const auto& [hour, minute, probe, dial] : readings) {
+        tank.readings.push_back({at(hour, minute), QStringLiteral("%1 Nov %2:%3").arg(24 + hour / 24).arg(hour % 24, 2, 10, QLatin1Char('0')).arg(minute, 2, 10, QLatin1Char('0')),
+                                 maths::celsius(probe), maths::celsius(dial), hour > 30});
+    }
+    return tank;
+}
+
+StripWeight soaking_strips() {
+    StripWeight strips;
+    strips.locale = british;
+    strips.dry = maths::grams(9);
+    strips.wanted_from = maths::grams(25.5);
+    strips.wanted_to = maths::grams(27);
+    strips.bins = {{QStringLiteral("bin 1"),
+                    {{2, QStringLiteral("24 Nov 17:30"), maths::grams(12.8), 10, QStringLiteral("light by 13.2 g")},
+                     {6, QStringLiteral("24 Nov 21:30"), maths::grams(18.2), 10, QStringLiteral("light by 7.8 g")},
+                     {12, QStringLiteral("25 Nov 03:30"), maths::grams(22.6), 10, QStringLiteral("light by 3.4 g")},
+                     {18, QStringLiteral("25 Nov 09:30"), maths::grams(25.1), 12, QStringLiteral("light by 0.9 g")}}},
+                   {QStringLiteral("bin 2"),
+                    {{3, QStringLiteral("24 Nov 19:00"), maths::grams(13.1), 10, {}},
+                     {17, QStringLiteral("25 Nov 09:00"), maths::grams(24.6), 10, QStringLiteral("light by 1.4 g")}}}};
+    return strips;
+}
+
+StockByMonth shelf() {
+    StockByMonth stock;
+    stock.locale = british;
+    const std::vector<std::tuple<const char*, const char*, int, MonthState>> months = {
+        {"Sep", "September 2026", 60, MonthState::past},   {"Oct", "October 2026", 0, MonthState::past},
+        {"Nov", "November 2026", 228, MonthState::near},   {"Dec", "December 2026", 120, MonthState::near},
+        {"Jan", "January 2027", 0, MonthState::in_date},   {"Feb", "February 2027", 0, MonthState::in_date},
+        {"Mar", "March 2027", 480, MonthState::in_date},   {"Apr", "April 2027", 960, MonthState::in_date}};
+    for (const auto& [name, words, strips, state] : months) {
+        stock.months.push_back({QLatin1String(name), QLatin1String(words), strips, state, strips / 60});
+    }
+    return stock;
+}
+
+StockBand year() {
+    StockBand band;
+    band.locale = british;
+    const char* const names[] = {"Dec", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov"};
+    for (int i = 0; i < 12; ++i) {
+        MonthInBand month;
+        month.name = QLatin1String(names[i]);
+        month.words = month.name + (i == 0 ? QStringLiteral(" 2026") : QStringLiteral(" 2027"));
+        month.in_date = i == 0 ? 1486 : i < 4 ? 1258 : 0;
+        month.reach_limit = i == 0 ? 228 : 0;
+        if (i == 3) {
+            month.rounds = {{QStringLiteral("Spring round"), 1342, 84}};
+        }
+        if (i == 10) {
+            month.rounds = {{QStringLiteral("Autumn round"), 1240, 1240}};
+        }
+        band.months.push_back(month);
+    }
+    return band;
+}
+
+template <class Chart, class Data> ChartFrame* framed(const Data& data) {
+    auto* chart = new Chart;
+    chart->set_data(data);
+    auto* frame = new ChartFrame(chart);
+    frame->resize(900, 360);
+    return frame;
+}
+
+void picture(ChartFrame& frame, const QString& name) {
+    frame.show();
+    QTest::qWait(30);
+    frame.grab().save(picture_path(name + QStringLiteral(".png")));
+}
+
+class Themed : public ::testing::TestWithParam<std::pair<Look, int>> {
+protected:
+    void SetUp() override { apply_theme(*qobject_cast<QApplication*>(qApp), GetParam().first, GetParam().second); }
+    void TearDown() override { apply_theme(*qobject_cast<QApplication*>(qApp), Look::light, 100); }
+    static QString suffix() {
+        return (GetParam().first == Look::dark ? QStringLiteral("-dark-%1") : QStringLiteral("-light-%1")).arg(GetParam().second);
+    }
+};
+
+} // namespace
+
+TEST_P(Themed, charts_are_drawn_within_their_frame) {
+    const std::vector<std::pair<QString, ChartFrame*>> frames = {
+        {QStringLiteral("tank"), framed<TankTemperatureChart>(a_warm_tank())},
+        {QStringLiteral("strips"), framed<StripWeightChart>(soaking_strips())},
+        {QStringLiteral("stock"), framed<StockByMonthChart>(shelf())},
+        {QStringLiteral("year"), framed<StockBandChart>(year())},
+    };
+    for (const auto& [name, frame] : frames) {
+        SCOPED_TRACE(qPrintable(name));
+        frame->plot()->go_to(1);
+        picture(*frame, QStringLiteral("chart-") + name + suffix());
+        // Every label lies inside the picture.
+        const QRectF room = frame->plot()->chart()->rect().adjusted(-1, -1, 1, 1);
+        int labels = 0;
+        for (QGraphicsItem* item : frame->plot()->chart()->childItems()) {
+            if (auto* text = dynamic_cast<QGraphicsSimpleTextItem*>(item)) {
+                EXPECT_TRUE(room.contains(text->mapRectToParent(text->boundingRect()))) << qPrintable(text->text());
+                ++labels;
+            }
+        }
+        EXPECT_GT(labels, 2);
+        delete frame;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Charts, Themed,
+                         ::testing::Values(std::pair(Look::light, 100), std::pair(Look::dark, 100), std::pair(Look::light, 150),
+                                           std::pair(Look::dark, 200)));
+
+TEST(Charts, a_reading_over_the_ceiling_is_said_in_words) {
+    TankTemperatureChart chart;
+    chart.set_data(a_warm_tank());
+    EXPECT_EQ(chart.stop_count(), 8);
+    EXPECT_TRUE(plain(chart.words_at(4)).contains(QStringLiteral("probe 61.8 °C, dial 61 °C, over the ceiling of 60 °C"))) << qPrintable(chart.words_at(4));
+    EXPECT_FALSE(chart.words_at(6).contains(QStringLiteral("over")));
+    EXPECT_EQ(chart.words_at(8), QString());
+    TankTemperature warm = a_warm_tank();
+    warm.unit = exchange::TemperatureUnit::fahrenheit;
+    chart.set_data(warm);
+    // 61.8 C is 143.24 F (exact by definition: F = 9/5 C + 32).
+    EXPECT_TRUE(plain(chart.words_at(4)).contains(QStringLiteral("143.2 °F"))) << qPrintable(chart.words_at(4));
+}
+
+TEST(Charts, arrow_keys_walk_along_the_readings_and_the_line_beneath_says_them) {
+    ChartFrame* frame = framed<StripWeightChart>(soaking_strips());
+    frame->show();
+    frame->plot()->setFocus();
+    EXPECT_TRUE(frame->reading().isEmpty());
+    QTest::keyClick(frame->plot(), Qt::Key_Home);
+    EXPECT_EQ(plain(frame->reading()), QStringLiteral("Dry: 9 g a strip"));
+    QTest::keyClick(frame->plot(), Qt::Key_Right);
+    EXPECT_EQ(plain(frame->reading()), QStringLiteral("bin 1, 24 Nov 17:30, 2.0 h in: 12.8 g a strip, 10 weighed, light by 13.2 g"));
+    QTest::keyClick(frame->plot(), Qt::Key_End);
+    EXPECT_TRUE(frame->reading().startsWith(QStringLiteral("bin 2, 25 Nov 09:00")));
+    QTest::keyClick(frame->plot(), Qt::Key_Right);
+    EXPECT_TRUE(frame->reading().startsWith(QStringLiteral("bin 2, 25 Nov 09:00")));
+    delete frame;
+}
+
+TEST(Charts, the_table_behind_a_chart_is_one_key_away) {
+    ChartFrame* frame = framed<TankTemperatureChart>(a_warm_tank());
+    frame->show();
+    frame->plot()->setFocus();
+    EXPECT_FALSE(frame->shows_table());
+    QTest::keyClick(frame->plot(), Qt::Key_F2);
+    ASSERT_TRUE(frame->shows_table());
+    const auto* table = frame->findChild<QTableWidget*>();
+    ASSERT_NE(table, nullptr);
+    EXPECT_EQ(table->rowCount(), 8);
+    EXPECT_EQ(table->item(4, 1)->text(), QStringLiteral("61.8"));
+    EXPECT_EQ(table->item(4, 3)->text(), QStringLiteral("over the ceiling, stirred"));
+    picture(*frame, QStringLiteral("chart-tank-table"));
+    QTest::keyClick(frame->findChild<QTableWidget*>(), Qt::Key_T);
+    EXPECT_FALSE(frame->shows_table());
+    delete frame;
+}
+
+TEST(Charts, an_empty_chart_says_what_will_stand_there) {
+    const std::vector<ChartFrame*> frames = {framed<TankTemperatureChart>(TankTemperature{}), framed<StripWeightChart>(StripWeight{}),
+                                             framed<StockByMonthChart>(StockByMonth{}), framed<StockBandChart>(StockBand{})};
+    for (ChartFrame* frame : frames) {
+        frame->show();
+        EXPECT_TRUE(frame->plot()->is_empty());
+        EXPECT_TRUE(frame->plot()->empty_sentence().endsWith(QLatin1Char('.')) );
+        bool seen = false;
+        for (const QLabel* label : frame->findChildren<QLabel*>()) {
+            seen |= label->isVisible() && label->text() == frame->plot()->empty_sentence();
+        }
+        EXPECT_TRUE(seen);
+        for (const QPushButton* button : frame->findChildren<QPushButton*>()) {
+            EXPECT_FALSE(button->isVisible()) << "a dead button on an empty chart";
+        }
+        delete frame;
+    }
+}
+
+TEST(Charts, data_that_come_later_take_the_sentence_away) {
+    auto* chart = new TankTemperatureChart;
+    ChartFrame frame(chart);
+    frame.resize(800, 300);
+    frame.show();
+    EXPECT_FALSE(chart->isVisible());
+    chart->set_data(a_warm_tank());
+    frame.refresh();
+    EXPECT_TRUE(chart->isVisible());
+    TankTemperature one = a_warm_tank();
+    one.readings.resize(1);
+    one.ceiling.reset();
+    chart->set_data(one);
+    frame.refresh();
+    picture(frame, QStringLiteral("chart-tank-one-reading"));
+    EXPECT_EQ(chart->stop_count(), 1);
+}
+
+TEST(Charts, a_picture_is_copied_saved_and_printed) {
+    ChartFrame* frame = framed<StripWeightChart>(soaking_strips());
+    frame->show();
+    frame->copy_picture();
+    EXPECT_FALSE(QGuiApplication::clipboard()->image().isNull());
+    const QString svg = picture_path(QStringLiteral("strips.svg"));
+    const QString png = picture_path(QStringLiteral("strips.png"));
+    QString suggested;
+    let_answer([&](const FileQuestion& question) {
+        suggested = question.suggested;
+        return svg;
+    });
+    frame->save_picture();
+    EXPECT_EQ(suggested, QStringLiteral("weight-of-one-strip.png"));
+    let_answer([&](const FileQuestion&) { return png; });
+    frame->save_picture();
+    EXPECT_TRUE(frame->reading().contains(png));
+    let_answer({});
+    EXPECT_TRUE(QSvgRenderer(svg).isValid());
+    EXPECT_GE(QImage(png).width(), 1000);
+    const QString pdf = picture_path(QStringLiteral("strips.pdf"));
+    ASSERT_FALSE(write_pdf(paper_of(*frame->plot(), {297, 210}, QStringLiteral("marsh-end.soakbook")), pdf).has_value());
+    const QString text = text_of_pdf(pdf);
+    for (const char* words : {"Weight of one strip", "wanted", "bin 2", "dry 9 g", "marsh-end.soakbook", "12 h"}) {
+        EXPECT_TRUE(text.contains(QLatin1String(words))) << words;
+    }
+    // Greys alone: no dot of the print has a colour.
+    const QImage page = picture_of_page(pdf, 1, 60);
+    for (int y = 0; y < page.height(); ++y) {
+        for (int x = 0; x < page.width(); ++x) {
+            const QColor dot = page.pixelColor(x, y);
+            ASSERT_TRUE(dot.red() == dot.green() && dot.green() == dot.blue());
+        }
+    }
+    delete frame;
+}
+
+TEST(Charts, stock_is_told_by_month_with_its_state) {
+    StockByMonthChart chart;
+    chart.set_data(shelf());
+    EXPECT_EQ(chart.words_at(0), QStringLiteral("September 2026: 60 strips, past the limit"));
+    EXPECT_EQ(chart.words_at(2), QStringLiteral("November 2026: 228 strips, near the limit"));
+    EXPECT_EQ(chart.words_at(7), QStringLiteral("April 2027: 960 strips, in date"));
+    StockBandChart band;
+    band.set_data(year());
+    EXPECT_EQ(band.words_at(3), QStringLiteral("Mar 2027: 1258 strips in date, Spring round needs 1342, 84 short"));
+}
+
+TEST(Charts, steps_on_axes_are_round_and_span_the_values) {
+    for (const auto& [least, most] : {std::pair(9.0, 27.0), std::pair(0.0, 1.0), std::pair(17.5, 62.8), std::pair(-3.0, 4.0), std::pair(5.0, 5.0), std::pair(1e-4, 3e-4)}) {
+        const AxisSteps steps = round_steps(least, most, 5);
+        EXPECT_LE(steps.from, least + 1e-9);
+        EXPECT_GE(steps.to, most - 1e-9);
+        EXPECT_GE(steps.ticks(), 2);
+        EXPECT_LE(steps.ticks(), 12);
+    }
+    EXPECT_DOUBLE_EQ(hour_steps(18).step, 3);
+    EXPECT_DOUBLE_EQ(hour_steps(36).step, 6);
+    EXPECT_DOUBLE_EQ(hour_steps(1).to, 1);
+    EXPECT_LE(hour_steps(24 * 90).ticks(), 14);
+}
