@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The fields of a strip kind, for Set-up and for the welcome.
+#pragma once
+
+#include "core/work/setup.h"
+
+#include <QString>
+
+namespace soakbook::ui {
+
+class ChoiceField;
+class CountField;
+class FormFrame;
+class FramesField;
+class Habits;
+class MassField;
+class TextField;
+
+class StripKindFields {
+public:
+    /// Adds the fields to the form; `prefix` goes before their keys ("kind/"). `with_dose` adds the dose rule too.
+    StripKindFields(FormFrame& form, const Habits& habits, const QString& prefix, bool with_dose);
+    void set(const work::StripKindEntry& kind);
+    work::StripKindEntry entry() const;
+    /// What one strip takes up, in words; empty while weights are missing.
+    QString uptake_words(const Habits& habits) const;
+    TextField* name() const { return m_name; }
+
+private:
+    void show_rule();
+
+    FormFrame& m_form;
+    QString m_prefix;
+    TextField* m_name = nullptr;
+    MassField* m_dry = nullptr;
+    MassField* m_target = nullptr;
+    MassField* m_tolerance = nullptr;
+    CountField* m_per_bag = nullptr;
+    ChoiceField* m_rule = nullptr;
+    CountField* m_strips = nullptr;
+    FramesField* m_frames = nullptr;
+    CountField* m_least = nullptr;
+    CountField* m_most = nullptr;
+};
+
+} // namespace soakbook::ui
