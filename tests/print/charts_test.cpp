@@ -142,7 +142,7 @@ TEST_P(Themed, charts_are_drawn_within_their_frame) {
         const QRectF room = frame->plot()->chart()->rect().adjusted(-1, -1, 1, 1);
         int labels = 0;
         for (QGraphicsItem* item : frame->plot()->chart()->childItems()) {
-            if (auto* text = dynamic_cast<QGraphicsSimpleTextItem*>(item)) {
+            if (auto* text = dynamic_cast<PlotLabel*>(item)) {
                 EXPECT_TRUE(room.contains(text->mapRectToParent(text->boundingRect()))) << qPrintable(text->text());
                 ++labels;
             }
@@ -283,6 +283,7 @@ TEST(Charts, stock_is_told_by_month_with_its_state) {
     chart.set_data(shelf());
     EXPECT_EQ(chart.words_at(0), QStringLiteral("September 2026: 60 strips, past the limit"));
     EXPECT_EQ(chart.words_at(2), QStringLiteral("November 2026: 228 strips, near the limit"));
+    EXPECT_EQ(chart.words_at(1), QStringLiteral("October 2026: no strips"));
     EXPECT_EQ(chart.words_at(7), QStringLiteral("April 2027: 960 strips, in date"));
     StockBandChart band;
     band.set_data(year());

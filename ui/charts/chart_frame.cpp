@@ -32,6 +32,7 @@ ChartFrame::ChartFrame(Plot* plot, QWidget* parent)
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->setTabKeyNavigation(false);
+    m_table->installEventFilter(this);
     m_stack->addWidget(m_plot);
     m_stack->addWidget(m_table);
     m_stack->addWidget(m_empty);
@@ -142,6 +143,18 @@ void ChartFrame::keyPressEvent(QKeyEvent* event) {
     } else {
         QWidget::keyPressEvent(event);
     }
+}
+
+// The table would search for a row that begins with the letter.
+bool ChartFrame::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_F2 || (key->key() == Qt::Key_T && key->modifiers() == Qt::NoModifier)) {
+            keyPressEvent(key);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void ChartFrame::copy_picture() {

@@ -4,14 +4,15 @@
 #include "ui/parts/theme.h"
 
 #include <QAreaSeries>
+#include <QCategoryAxis>
 #include <QChart>
 #include <QGraphicsLayout>
 #include <QKeyEvent>
 #include <QLegend>
 #include <QLineSeries>
+#include <QLocale>
 #include <QScatterSeries>
 #include <QScrollBar>
-#include <QValueAxis>
 
 #include <algorithm>
 #include <cmath>
@@ -80,13 +81,20 @@ void Plot::redraw() {
     viewport()->update();
 }
 
-QValueAxis* Plot::add_axis(Qt::Alignment side, const AxisSteps& steps, const QString& unit) {
+QValueAxis* Plot::add_axis(Qt::Alignment side, const AxisSteps& steps, const QString& unit, double rim) {
     const bool upright = side == Qt::AlignLeft || side == Qt::AlignRight;
-    auto* axis = new QValueAxis;
-    axis->setRange(steps.from, steps.to);
-    axis->setTickCount(steps.ticks());
-    const QString per_cent = QString(unit).replace(QLatin1Char('%'), QStringLiteral("%%"));
-    axis->setLabelFormat(QStringLiteral("%.%1f").arg(steps.decimals()) + (unit.isEmpty() ? QString() : QChar(0x202F) + per_cent));
+    auto* axis = new QCategoryAxis;
+    axis->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
+    axis->setStartValue(steps.from);
+    for (int i = 0; i < steps.ticks(); ++i) {
+        const double value = steps.from + i * steps.step;
+        // Rounded, or a hair of floating point would make a nought read as "-0".
+        const double figure = std::abs(value) < steps.step * 1e-6 ? 0.0 : value;
+        const QString text = QLocale().toString(figure, 'f', steps.decimals());
+        axis->append(unit.isEmpty() ? text : text + QChar(0x202F) + unit, value);
+    }
+    const double more = (steps.to - steps.from) * rim;
+    axis->setRange(steps.from - more, steps.to + more);
     axis->setLabelsFont(m_look.text);
     axis->setLabelsColor(m_look.soft);
     axis->setGridLinePen(QPen(m_look.line, 1));
@@ -150,8 +158,8 @@ void Plot::add_band(double from_x, double to_x, double low, double high) {
     add_series(band, m_x, m_y);
 }
 
-void Plot::add_label(QPointF at, const QString& text, const QColor& colour, LabelSide side, bool strong) {
-    m_labels.push_back({at, text, colour, side, strong});
+void Plot::add_label(QPointF at, const QString& text, const QColor& colour, LabelSide side, bool strong, bool grounded) {
+    m_labels.push_back({at, text, colour, side, strong, grounded});
 }
 
 void Plot::add_base_line(const QColor& colour) { m_base_line = colour; }

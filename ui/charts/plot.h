@@ -7,6 +7,7 @@
 #include "ui/charts/chart_look.h"
 
 #include <QChartView>
+#include <QGraphicsItem>
 #include <QPointF>
 #include <QString>
 #include <QStringList>
@@ -16,7 +17,6 @@
 
 class QAbstractAxis;
 class QAbstractSeries;
-class QGraphicsItem;
 class QValueAxis;
 class QXYSeries;
 
@@ -35,7 +35,25 @@ enum class LabelSide {
     below,
     right,
     left,
-    inside ///< centred on it
+    inside, ///< centred on it
+    foot,   ///< under the picture, centred on it
+    second_foot ///< a line further down
+};
+
+/// A label in the picture; lines of one label are centred under each other.
+class PlotLabel : public QGraphicsItem {
+public:
+    PlotLabel(const QString& text, const QFont& font, const QColor& ink, const QColor& ground, QGraphicsItem* parent);
+    QString text() const { return m_text; }
+    QRectF boundingRect() const override;
+    void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+
+private:
+    QString m_text;
+    QFont m_font;
+    QColor m_ink;
+    QColor m_ground;
+    QSizeF m_size;
 };
 
 class Plot : public QChartView {
@@ -76,7 +94,8 @@ protected:
     void redraw();
 
     // For fill():
-    QValueAxis* add_axis(Qt::Alignment side, const AxisSteps& steps, const QString& unit);
+    /// An axis with figures at the steps; with `rim`, a little wider than these so that marks at its ends are whole.
+    QValueAxis* add_axis(Qt::Alignment side, const AxisSteps& steps, const QString& unit, double rim = 0);
     /// A line through points.
     QXYSeries* add_line(const std::vector<QPointF>& points, const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine);
     enum class Mark { ring, square, dot };
@@ -84,7 +103,8 @@ protected:
     /// A pale band from low to high.
     void add_band(double from_x, double to_x, double low, double high);
     void add_series(QAbstractSeries* series, QAbstractAxis* x, QAbstractAxis* y);
-    void add_label(QPointF at, const QString& text, const QColor& colour, LabelSide side, bool strong = false);
+    /// A grounded label hides the lines behind it.
+    void add_label(QPointF at, const QString& text, const QColor& colour, LabelSide side, bool strong = false, bool grounded = false);
     /// A line across the picture at nought, where bars stand on both sides of it.
     void add_base_line(const QColor& colour);
     void add_stop(QPointF at, const QString& words);
@@ -106,6 +126,7 @@ private:
         QColor colour;
         LabelSide side;
         bool strong;
+        bool grounded;
     };
     struct Stop {
         QPointF at;
@@ -115,6 +136,7 @@ private:
     QPointF place_of(QPointF value) const;
     void set_margins();
     void place_labels();
+    void place_base_line();
     QRectF placed(const Label& label, const QRectF& box) const;
     void draw_mark(QPainter& painter) const;
 

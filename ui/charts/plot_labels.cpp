@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Labels stand at what they name; those at the right end give way to each other.
+// Labels stand at what they name and give way to each other.
 #include "ui/charts/plot.h"
 
 #include <QChart>
 #include <QFontMetricsF>
-#include <QGraphicsLineItem>
-#include <QGraphicsSimpleTextItem>
+#include <QGraphicsItem>
+#include <QPainter>
 
 #include <algorithm>
 
@@ -21,31 +21,39 @@ QFont font_of(const ChartLook& look, bool strong) {
     return font;
 }
 
-// A label that says what it stands on too, so that a line behind it does not strike it out.
-class GroundedText : public QGraphicsSimpleTextItem {
-public:
-    GroundedText(const QString& text, QGraphicsItem* parent, const QColor& ground) : QGraphicsSimpleTextItem(text, parent), m_ground(ground) {}
-    void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override {
-        if (m_ground.isValid()) {
-            painter->fillRect(boundingRect().adjusted(-2, 0, 2, 0), m_ground);
-        }
-        QGraphicsSimpleTextItem::paint(painter, option, widget);
-    }
-
-private:
-    QColor m_ground;
-};
-
 } // namespace
+
+QRectF PlotLabel::boundingRect() const { return QRectF(QPointF(), m_size); }
+
+PlotLabel::PlotLabel(const QString& text, const QFont& font, const QColor& ink, const QColor& ground, QGraphicsItem* parent)
+    : QGraphicsItem(parent), m_text(text), m_font(font), m_ink(ink), m_ground(ground) {
+    m_size = QFontMetricsF(font).size(0, text) + QSizeF(2, 0);
+    setZValue(20);
+}
+
+void PlotLabel::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+    if (m_ground.isValid()) {
+        painter->fillRect(boundingRect(), m_ground);
+    }
+    painter->setFont(m_font);
+    painter->setPen(m_ink);
+    painter->drawText(boundingRect(), Qt::AlignHCenter | Qt::AlignTop, m_text);
+}
 
 void Plot::set_margins() {
     double right = 12;
+    double bottom = 2;
     for (const Label& label : m_labels) {
+        const QFontMetricsF metrics(font_of(m_look, label.strong));
         if (label.side == LabelSide::end) {
-            right = std::max(right, QFontMetricsF(font_of(m_look, label.strong)).horizontalAdvance(label.text) + gap + 8);
+            right = std::max(right, metrics.horizontalAdvance(label.text) + gap + 8);
+        } else if (label.side == LabelSide::foot) {
+            bottom = std::max(bottom, metrics.height() + 5);
+        } else if (label.side == LabelSide::second_foot) {
+            bottom = std::max(bottom, 2 * metrics.height() + 5);
         }
     }
-    chart()->setMargins(QMargins(4, 10, static_cast<int>(right), 2));
+    chart()->setMargins(QMargins(4, 10, static_cast<int>(right), static_cast<int>(bottom)));
 }
 
 QRectF Plot::placed(const Label& label, const QRectF& box) const {
@@ -57,6 +65,10 @@ QRectF Plot::placed(const Label& label, const QRectF& box) const {
     switch (label.side) {
     case LabelSide::end:
         return {area.right() + gap, at.y() - h / 2, w, h};
+    case LabelSide::foot:
+        return {at.x() - w / 2, area.bottom() + 3, w, h};
+    case LabelSide::second_foot:
+        return {at.x() - w / 2, area.bottom() + 3 + h, w, h};
     case LabelSide::above:
         corner = {at.x() - w / 2, at.y() - h - gap};
         break;
@@ -75,9 +87,21 @@ QRectF Plot::placed(const Label& label, const QRectF& box) const {
     }
     // What would run out of the picture is moved back in.
     const QRectF room = chart()->rect();
-    corner.setX(std::clamp(corner.x(), std::min(area.left(), room.right() - w - 2), std::max(area.left(), room.right() - w - 2)));
+    const double rightmost = room.right() - w - 2;
+    corner.setX(std::clamp(corner.x(), std::min(area.left(), rightmost), std::max(area.left(), rightmost)));
     corner.setY(std::max(corner.y(), room.top()));
     return {corner, box.size()};
+}
+
+void Plot::place_base_line() {
+    if (!m_base_line.isValid()) {
+        return;
+    }
+    const QRectF area = chart()->plotArea();
+    const double y = place_of({0, 0}).y();
+    auto* line = new QGraphicsLineItem(QLineF(area.left(), y, area.right(), y), chart());
+    line->setPen(QPen(m_base_line, 1));
+    m_label_items.push_back(line);
 }
 
 void Plot::place_labels() {
@@ -88,50 +112,38 @@ void Plot::place_labels() {
     if (m_anchor == nullptr) {
         return;
     }
-    struct Set {
-        GroundedText* item;
-        QRectF box;
-        bool at_end;
-    };
-    std::vector<Set> sets;
+    place_base_line();
+    std::vector<QRectF> taken;
+    std::vector<std::pair<PlotLabel*, QRectF>> at_end;
     for (const Label& label : m_labels) {
-        const bool at_end = label.side == LabelSide::end;
-        auto* item = new GroundedText(label.text, chart(), at_end || label.side == LabelSide::inside ? QColor() : m_look.ground);
-        item->setFont(font_of(m_look, label.strong));
-        item->setBrush(label.colour);
-        item->setZValue(20);
+        auto* item = new PlotLabel(label.text, font_of(m_look, label.strong), label.colour, label.grounded ? m_look.ground : QColor(), chart());
         m_label_items.push_back(item);
-        sets.push_back({item, placed(label, item->boundingRect()), at_end});
-    }
-    if (m_base_line.isValid()) {
-        const QRectF area = chart()->plotArea();
-        const double y = place_of({0, 0}).y();
-        auto* line = new QGraphicsLineItem(QLineF(area.left(), y, area.right(), y), chart());
-        line->setPen(QPen(m_base_line, 1));
-        m_label_items.push_back(line);
-    }
-    std::vector<Set*> at_end;
-    for (Set& set : sets) {
-        if (set.at_end) {
-            at_end.push_back(&set);
+        QRectF box = placed(label, item->boundingRect());
+        if (label.side == LabelSide::end) {
+            at_end.emplace_back(item, box);
+            continue;
         }
+        if (label.side == LabelSide::left || label.side == LabelSide::right) {
+            const auto hits = [&box](const QRectF& other) { return box.intersects(other); };
+            for (int tries = 0; tries < 8 && std::any_of(taken.begin(), taken.end(), hits); ++tries) {
+                box.translate(0, box.height());
+            }
+        }
+        taken.push_back(box);
+        item->setPos(box.topLeft());
     }
-    std::stable_sort(at_end.begin(), at_end.end(), [](const Set* a, const Set* b) { return a->box.top() < b->box.top(); });
+    std::stable_sort(at_end.begin(), at_end.end(), [](const auto& a, const auto& b) { return a.second.top() < b.second.top(); });
     for (std::size_t i = 1; i < at_end.size(); ++i) {
-        const double over = at_end[i - 1]->box.bottom() - at_end[i]->box.top();
-        if (over > 0) {
-            at_end[i]->box.translate(0, over);
-        }
+        at_end[i].second.translate(0, std::max(0.0, at_end[i - 1].second.bottom() - at_end[i].second.top()));
     }
-    const double bottom = chart()->rect().bottom();
+    double limit = chart()->rect().bottom();
     for (std::size_t i = at_end.size(); i-- > 0;) {
-        const double limit = i + 1 < at_end.size() ? at_end[i + 1]->box.top() : bottom;
-        if (at_end[i]->box.bottom() > limit) {
-            at_end[i]->box.moveBottom(limit);
+        QRectF& box = at_end[i].second;
+        if (box.bottom() > limit) {
+            box.moveBottom(limit);
         }
-    }
-    for (const Set& set : sets) {
-        set.item->setPos(set.box.topLeft());
+        limit = box.top();
+        at_end[i].first->setPos(box.topLeft());
     }
 }
 

@@ -73,15 +73,13 @@ QString StockBandChart::words_of(const MonthInBand& month) const {
 }
 
 void StockBandChart::label_round(double x, const MonthInBand& month, double scale) {
-    // Labels stand beside the bar where the year still has room, else before it; a line for each fact.
+    // Labels stand beside the bar where the year still has room, else before it; each gives way downward to the one before.
     const ChartLook& look = worn();
-    double line = 0;
     const bool late = x > static_cast<double>(m_data.months.size()) - 3.5;
     const LabelSide side = late ? LabelSide::left : LabelSide::right;
     const double at_x = late ? x - 0.48 : x + 0.46;
     const auto say = [&](const QString& text, const QColor& ink) {
-        add_label({at_x, -scale * (0.10 + line * 0.155)}, text, ink, side);
-        line += 1;
+        add_label({at_x, -scale * 0.12}, text, ink, side);
     };
     for (const RoundInBand& round : month.rounds) {
         //: beside a bar; %1 is a round's name, %2 a number of strips
@@ -121,7 +119,7 @@ void StockBandChart::fill() {
     months->setVisible(false);
     chart()->addAxis(months, Qt::AlignBottom);
     const double above = std::max(1, most_above()) * 1.3;
-    const double below = std::max(std::max(1, most_below()) * 1.35, above * 0.62);
+    const double below = std::max(std::max(1, most_below()) * 1.06, above * 0.5);
     const double whole = above + below;
     QValueAxis* count = add_axis(Qt::AlignLeft, {-below, above, whole}, QString());
     count->setVisible(false);
@@ -131,17 +129,20 @@ void StockBandChart::fill() {
     for (std::size_t i = 0; i < m_data.months.size(); ++i) {
         const MonthInBand& month = m_data.months[i];
         const auto x = static_cast<double>(i);
-        add_label({x, -below * 0.92}, month.name, look.soft, LabelSide::inside);
+        add_label({x, 0}, month.name, look.soft, LabelSide::foot);
         if (month.in_date > 0) {
             add_label({x, static_cast<double>(month.in_date)}, m_data.locale.toString(month.in_date), look.ink, LabelSide::above);
         }
         if (month.reach_limit > 0) {
             //: within a bar; %1 is a number of strips that reach their limit in that month
-            add_label({x, static_cast<double>(month.in_date - month.reach_limit)}, tr("%1 to limit").arg(m_data.locale.toString(month.reach_limit)),
+            add_label({x, static_cast<double>(month.in_date - month.reach_limit)}, tr("%1\nto limit").arg(m_data.locale.toString(month.reach_limit)),
                       look.near, LabelSide::below);
         }
-        label_round(x, month, below);
         add_stop({x, static_cast<double>(month.in_date)}, words_of(month));
+    }
+    // Last, since these give way to all others.
+    for (std::size_t i = 0; i < m_data.months.size(); ++i) {
+        label_round(static_cast<double>(i), m_data.months[i], below);
     }
 }
 

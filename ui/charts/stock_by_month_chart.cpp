@@ -70,27 +70,29 @@ void StockByMonthChart::fill() {
     bars->setBarWidth(0.9);
     auto* months = new QBarCategoryAxis;
     months->append(names);
-    months->setLabelsVisible(false);
-    months->setGridLineVisible(false);
-    months->setLinePen(QPen(look.soft, 1));
+    months->setVisible(false); // their names are labels, so that a state's word can stand beneath
     chart()->addAxis(months, Qt::AlignBottom);
     QValueAxis* count = add_axis(Qt::AlignLeft, round_steps(0, most * 1.18, 4), QString());
-    const double floor = -(count->max() * 0.2);
-    count->setRange(floor, count->max());
     count->setVisible(false);
     add_series(bars, months, count);
+    add_base_line(look.soft);
     for (std::size_t i = 0; i < m_data.months.size(); ++i) {
         const MonthOfStock& month = m_data.months[i];
         const auto x = static_cast<double>(i);
-        add_label({x, floor * 0.25}, month.name, look.soft, LabelSide::inside);
+        add_label({x, 0}, month.name, look.soft, LabelSide::foot);
         if (month.strips > 0) {
             const QColor ink = month.state == MonthState::past ? look.past : month.state == MonthState::near ? look.near : look.ink;
             const QString figure = m_data.locale.toString(month.strips);
             add_label({x, static_cast<double>(month.strips)}, figure, ink, LabelSide::above);
             if (month.state != MonthState::in_date) {
                 //: under a bar of the chart: how its strips stand
-                add_label({x, floor * 0.68}, month.state == MonthState::past ? tr("past") : tr("near"), ink, LabelSide::inside, true);
+                add_label({x, 0}, month.state == MonthState::past ? tr("past") : tr("near"), ink, LabelSide::second_foot, true);
             }
+        }
+        if (month.strips == 0) {
+            //: one month in words; %1 is a month with its year
+            add_stop({x, 0}, tr("%1: no strips").arg(month.words));
+            continue;
         }
         //: one bar in words; %1 is a month with its year, %2 "past the limit", "near the limit" or "in date"
         add_stop({x, static_cast<double>(month.strips)}, tr("%1: %n strips, %2", nullptr, month.strips).arg(month.words, state_words(month.state)));

@@ -62,7 +62,7 @@ void StripWeightChart::fill() {
     const AxisSteps x = hour_steps(std::max(last, 1.0));
     const AxisSteps y = round_steps(std::max(0.0, *least - span * 0.08), *most + span * 0.05, 5);
     //: unit on an axis: hours
-    QValueAxis* hours_axis = add_axis(Qt::AlignBottom, x, tr("h"));
+    QValueAxis* hours_axis = add_axis(Qt::AlignBottom, x, tr("h"), 0.015);
     use_axes(hours_axis, add_axis(Qt::AlignLeft, y, exchange::sign(m_data.unit)));
 
     if (m_data.wanted_from && m_data.wanted_to) {
@@ -94,7 +94,7 @@ void StripWeightChart::fill() {
     }
     add_marks({dry}, Mark::ring, look.ink);
     //: names the first point of the chart; %1 is a mass
-    add_label(dry, tr("dry %1").arg(text(m_data.dry)), look.soft, LabelSide::right);
+    add_label(dry, tr("dry %1").arg(text(m_data.dry)), look.soft, LabelSide::below);
     //: one point of the chart in words; %1 is a mass
     add_stop(dry, tr("Dry: %1 a strip").arg(text(m_data.dry)));
     for (const BinOfSamples& bin : m_data.bins) {

@@ -88,7 +88,7 @@ void TankTemperatureChart::fill() {
     const AxisSteps x = hour_steps(last);
     const AxisSteps y = round_steps(*least - 1, *most + 1, 5);
     //: unit on an axis: hours
-    QValueAxis* hours_axis = add_axis(Qt::AlignBottom, x, tr("h"));
+    QValueAxis* hours_axis = add_axis(Qt::AlignBottom, x, tr("h"), 0.015);
     use_axes(hours_axis, add_axis(Qt::AlignLeft, y, exchange::sign(m_data.unit)));
 
     if (m_data.ceiling) {
@@ -116,7 +116,7 @@ void TankTemperatureChart::fill() {
     if (highest != nullptr) {
         const QPointF at(hours(*highest), in_unit(*highest->probe, m_data.unit));
         //: at the highest point of the chart; %1 is a temperature over the ceiling
-        add_label(at, tr("%1, over the ceiling").arg(text(*highest->probe)), look.past, LabelSide::above, true);
+        add_label(at, tr("%1, over the ceiling").arg(text(*highest->probe)), look.past, LabelSide::above, true, true);
     }
     for (const TankReading& reading : m_data.readings) {
         if (reading.probe || reading.dial) {
