@@ -58,10 +58,11 @@ void Card::add_head_widget(QWidget* widget) {
 }
 
 void Card::set_flush() {
-    m_column->setContentsMargins(1, 1, 1, 1);
+    // The last row ends above the round corners; the heading stands over the words of the first column.
+    m_column->setContentsMargins(1, 1, 1, card_radius - 2);
     m_column->setSpacing(0);
     if (m_head != nullptr) {
-        m_head_row->setContentsMargins(card_padding - 1, 12, card_padding - 1, 12);
+        m_head_row->setContentsMargins(scaled(12), 12, scaled(12), 12);
     }
 }
 

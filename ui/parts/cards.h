@@ -81,8 +81,10 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void settle();
     QString m_icon_name;
     QLabel* m_icon;
+    QWidget* m_middle = nullptr;
     QPushButton* m_button;
 };
 

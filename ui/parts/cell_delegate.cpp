@@ -90,8 +90,10 @@ void CellDelegate::setEditorData(QWidget* editor, const QModelIndex& index) cons
 
 void CellDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
     const auto* line = qobject_cast<QLineEdit*>(editor);
-    if (line == nullptr || line->isModified()) {
+    if (line == nullptr) {
         QStyledItemDelegate::setModelData(editor, model, index);
+    } else if (line->isModified()) {
+        set_flag(editor, "wrong", !model->setData(index, line->text(), Qt::EditRole));
     }
 }
 

@@ -75,6 +75,10 @@ public:
     /// Nothing chooses "not said", or neither of two.
     void set_value(std::optional<bool> value);
 
+protected:
+    /// The first letter of an answer chooses it.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     QPushButton* add_way(const QString& words, int id, const char* place);
     QButtonGroup* m_group;

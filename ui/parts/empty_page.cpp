@@ -4,6 +4,7 @@
 #include "ui/parts/theme.h"
 
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -23,7 +24,6 @@ EmptyPage::EmptyPage(const QString& icon_name, const QString& title, const QStri
     auto* heading = make_label(title, Type::heading, this, true);
     auto* words = make_soft_label(text, Type::body, this);
     auto* middle = new QWidget(this);
-    middle->setMaximumWidth(scaled(text_width));
     auto* column = new QVBoxLayout(middle);
     column->setContentsMargins(page_margin, page_margin, page_margin, page_margin);
     column->setSpacing(12);
@@ -36,21 +36,30 @@ EmptyPage::EmptyPage(const QString& icon_name, const QString& title, const QStri
     m_button->setVisible(!button.isEmpty());
     column->addSpacing(4);
     column->addWidget(m_button, 0, Qt::AlignHCenter);
+    auto* across = new QHBoxLayout;
+    across->addStretch(1);
+    across->addWidget(middle, 1000);
+    across->addStretch(1);
+    m_middle = middle;
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addStretch(2);
-    whole->addWidget(middle, 0, Qt::AlignHCenter);
+    whole->addLayout(across);
     whole->addStretch(3);
-    middle->setMinimumWidth(std::min(scaled(320), scaled(text_width)));
     setFocusProxy(m_button);
     connect(m_button, &QPushButton::clicked, this, &EmptyPage::started);
+    settle();
+}
+
+void EmptyPage::settle() {
+    m_middle->setMaximumWidth(scaled(text_width));
     m_icon->setPixmap(icon(m_icon_name, Tone::accent).pixmap(QSize(scaled(icon_side), scaled(icon_side))));
 }
 
 void EmptyPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::PaletteChange) {
-        m_icon->setPixmap(icon(m_icon_name, Tone::accent).pixmap(QSize(scaled(icon_side), scaled(icon_side))));
+        settle();
     }
 }
 

@@ -5,6 +5,8 @@
 
 #include <QPainter>
 
+#include <utility>
+
 namespace soakbook::ui {
 
 EntryLine::EntryLine(QWidget* parent) : QLineEdit(parent) {
@@ -30,7 +32,11 @@ bool EntryLine::aside_fits() const {
 }
 
 void EntryLine::make_room() {
-    setTextMargins(0, 0, aside_fits() ? aside_width() : 0, 0);
+    const bool fits = aside_fits();
+    setTextMargins(0, 0, fits ? aside_width() : 0, 0);
+    if (std::exchange(m_fitted, fits) != fits) {
+        Q_EMIT fit_changed();
+    }
 }
 
 void EntryLine::resizeEvent(QResizeEvent* event) {

@@ -17,6 +17,10 @@ public:
     /// Whether text and aside stand beside each other at the present width.
     bool aside_fits() const;
 
+Q_SIGNALS:
+    /// The aside fits now and did not before, or the other way round.
+    void fit_changed();
+
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -26,6 +30,7 @@ private:
     void make_room();
 
     QString m_aside;
+    bool m_fitted = true;
 };
 
 } // namespace soakbook::ui

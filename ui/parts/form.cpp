@@ -254,9 +254,28 @@ void FormFrame::go_on_from(QWidget* editor, bool back) {
     }
 }
 
+void FormFrame::order_tabs() {
+    // The fields came after the foot; the Tab key goes from top to bottom all the same.
+    QList<QWidget*> order(m_stops.begin(), m_stops.end());
+    for (QWidget* below : {static_cast<QWidget*>(m_result), static_cast<QWidget*>(m_notice)}) {
+        for (QPushButton* button : below->findChildren<QPushButton*>()) {
+            order << button;
+        }
+    }
+    for (int i = 0; i < m_buttons->count(); ++i) {
+        if (QWidget* button = m_buttons->itemAt(i)->widget()) {
+            order << button;
+        }
+    }
+    for (qsizetype i = 1; i < order.size(); ++i) {
+        QWidget::setTabOrder(order[i - 1], order[i]);
+    }
+}
+
 void FormFrame::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (!event->spontaneous()) {
+        order_tabs();
         m_settle->start();
     }
 }

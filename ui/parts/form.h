@@ -113,6 +113,7 @@ protected:
 private:
     void add_field(const QString& label, Field* field, const QString& key, const QString& help, bool wide);
     void watch_keys(QWidget* part);
+    void order_tabs();
     void go_on_from(QWidget* editor, bool back);
     bool name_problems();
     void run();

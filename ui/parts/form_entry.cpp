@@ -4,6 +4,7 @@
 #include "ui/parts/form.h"
 #include "ui/parts/form_notice.h"
 #include "ui/parts/primary_button.h"
+#include "ui/parts/record_table.h"
 #include "ui/parts/refusal_words.h"
 
 #include <QAbstractItemView>
@@ -70,6 +71,12 @@ bool FormFrame::name_problems() {
         if (field->isVisibleTo(this) && !field->problem().isEmpty()) {
             field->show_problem();
             first = first == nullptr ? field : first;
+        }
+    }
+    for (const RecordTable* table : first == nullptr ? m_body->findChildren<RecordTable*>() : QList<RecordTable*>()) {
+        if (QWidget* cell = table->refused_cell()) {
+            cell->setFocus();
+            return true;
         }
     }
     if (first != nullptr) {

@@ -37,6 +37,9 @@ public:
     }
 
     QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override {
+        if (size.isEmpty()) {
+            return {};
+        }
         QPixmap made(size);
         made.fill(Qt::transparent);
         QPainter painter(&made);

@@ -16,6 +16,7 @@ QuantityField::QuantityField(const Habits& habits, QWidget* parent)
         refresh_aside();
         note_edit();
     });
+    connect(m_line, &EntryLine::fit_changed, this, [this] { refresh_line(); });
     connect(&habits, &Habits::preferences_changed, this, [this] {
         refresh_aside();
         refresh_line();

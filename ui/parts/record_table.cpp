@@ -22,6 +22,7 @@ namespace {
 
 constexpr int narrowest_column = 48;
 constexpr int first_guess = 120;
+constexpr int header_height = 36;
 
 QString widths_key(const QString& name) {
     const QString key = QStringLiteral("tables/") + QString(name).replace(QLatin1Char('/'), QLatin1Char('_'));
@@ -147,8 +148,17 @@ void RecordTable::choose(qint64 id) {
     scrollTo(index);
 }
 
+QWidget* RecordTable::refused_cell() const {
+    for (QWidget* editor : viewport()->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        if (editor->isVisible() && editor->property("wrong").toBool()) {
+            return editor;
+        }
+    }
+    return nullptr;
+}
+
 QSize RecordTable::sizeHint() const {
-    const int header = horizontalHeader()->isHidden() ? 0 : horizontalHeader()->sizeHint().height();
+    const int header = horizontalHeader()->isHidden() ? 0 : scaled(header_height);
     const int rows = m_rows != nullptr ? m_rows->rowCount() : 0;
     const int lines = m_full_height ? std::max(rows, m_empty_text.isEmpty() ? 0 : 1) : 6;
     return {scaled(400), header + lines * verticalHeader()->defaultSectionSize() + 2};
@@ -174,6 +184,10 @@ void RecordTable::keyPressEvent(QKeyEvent* event) {
 
 void RecordTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
     const QModelIndex here = currentIndex();
+    // Text that was not taken is kept, in its cell, until it is mended or given up with Esc.
+    if (editor->property("wrong").toBool() && hint != QAbstractItemDelegate::RevertModelCache) {
+        return;
+    }
     const bool by_enter = hint == QAbstractItemDelegate::SubmitModelCache;
     QTableView::closeEditor(editor, by_enter ? QAbstractItemDelegate::NoHint : hint);
     if (by_enter && here.isValid()) {
@@ -231,7 +245,7 @@ void RecordTable::set_heights() {
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setMinimumSectionSize(scaled(row_height));
     verticalHeader()->setDefaultSectionSize(scaled(row_height));
-    horizontalHeader()->setFixedHeight(scaled(36));
+    horizontalHeader()->setFixedHeight(scaled(header_height));
     updateGeometry();
 }
 

@@ -35,6 +35,8 @@ public:
     qint64 current_id() const;
     std::vector<qint64> chosen_ids() const;
     void choose(qint64 id);
+    /// The cell that stays open because its text was not taken, or nothing.
+    QWidget* refused_cell() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

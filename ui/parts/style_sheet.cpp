@@ -43,11 +43,15 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox, QDateTimeEdit
     selection-background-color: @accent@; selection-color: @accent_ink@; }
 QLineEdit[code="true"] { font-family: "DejaVu Sans Mono"; }
 QLineEdit, QComboBox, QAbstractSpinBox { min-height: ~32~px; }
+QLineEdit { padding: 1px ~9~px; }
 QPlainTextEdit, QTextEdit { padding: ~6~px ~7~px; }
 QLineEdit:focus, QComboBox:focus, QComboBox:on, QAbstractSpinBox:focus {
     border: 2px solid @accent@; padding: 0px ~10~px; background: @card@; }
+QLineEdit:focus { padding: 0px ~8~px; }
 QPlainTextEdit:focus, QTextEdit:focus { border: 2px solid @accent@; padding: ~5~px ~6~px; background: @card@; }
-QLineEdit[wrong="true"], QComboBox[wrong="true"], QPlainTextEdit[wrong="true"] { border: 2px solid @past@; padding: 0px ~10~px; }
+QLineEdit[wrong="true"] { border: 2px solid @past@; padding: 0px ~8~px; }
+QComboBox[wrong="true"] { border: 2px solid @past@; padding: 0px ~10~px; }
+QPlainTextEdit[wrong="true"] { border: 2px solid @past@; padding: ~5~px ~6~px; }
 QLineEdit:disabled, QComboBox:disabled, QPlainTextEdit:disabled, QLineEdit:read-only { background: @card@; color: @soft@; }
 QComboBox::drop-down { border: none; width: ~30~px; }
 QComboBox::down-arrow { image: none; }

@@ -4,6 +4,7 @@
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 
 namespace soakbook::ui {
@@ -77,6 +78,21 @@ void YesNoField::set_value(std::optional<bool> value) {
         m_group->setExclusive(true);
     }
     set_complaint({});
+}
+
+bool YesNoField::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const QString typed = static_cast<QKeyEvent*>(event)->text();
+        for (QAbstractButton* button : m_group->buttons()) {
+            // "No" and "Not said" begin alike: the first of them is meant.
+            if (!typed.isEmpty() && typed.at(0).isLetter() && button->text().startsWith(typed, Qt::CaseInsensitive)) {
+                button->setFocus(Qt::OtherFocusReason);
+                button->click();
+                return true;
+            }
+        }
+    }
+    return Field::eventFilter(watched, event);
 }
 
 } // namespace soakbook::ui

@@ -102,6 +102,15 @@ TEST_F(Forms, shift_enter_goes_back) {
     EXPECT_EQ(here(), count->editor());
 }
 
+TEST_F(Forms, tab_goes_through_the_fields_and_then_to_the_button) {
+    key(Qt::Key_Tab);
+    EXPECT_EQ(here(), weight->editor());
+    key(Qt::Key_Tab);
+    EXPECT_EQ(here(), note->editor());
+    key(Qt::Key_Tab);
+    EXPECT_EQ(here(), form.primary());
+}
+
 TEST_F(Forms, a_hidden_field_is_passed_over) {
     form.set_shown(QStringLiteral("weight"), false);
     key(Qt::Key_Return);

@@ -125,8 +125,11 @@ QWidget* make_course() {
 } // namespace
 
 std::unique_ptr<QWidget> make_gallery(const Habits& habits) {
-    auto page = std::make_unique<PageScroll>();
-    page->setWindowTitle(QStringLiteral("Gallery"));
+    auto window = std::make_unique<QWidget>();
+    auto* page = new PageScroll;
+    auto* whole = new QHBoxLayout(window.get());
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(page);
     auto* sentence = new Sentence;
     sentence->add(QStringLiteral("<b>1486</b> strips ready"));
     sentence->add(QStringLiteral("<b>62</b> hives carry strips"));
@@ -144,7 +147,8 @@ std::unique_ptr<QWidget> make_gallery(const Habits& habits) {
     notice->add_button(QStringLiteral("Jon"));
     notice->set_can_be_closed(true);
     page->column()->addWidget(notice);
-    return page;
+    page->column()->addStretch(1);
+    return window;
 }
 
 std::unique_ptr<QWidget> make_side_gallery() {

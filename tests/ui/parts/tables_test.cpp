@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPersistentModelIndex>
+#include <QPointer>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
@@ -152,9 +153,31 @@ TEST_F(Tables, figures_are_typed_down_a_column_with_enter) {
     model.set_rows({hive(1, 4), hive(2, 4), hive(3, 4), hive(4, 4)});
     EXPECT_EQ(cell->text(), QStringLiteral("7")) << "an open cell keeps what is typed when the rows are asked again";
     QTest::keyClick(cell, Qt::Key_Return);
+    QTest::qWait(10);
     EXPECT_EQ(model.row_at(0).strips, 7);
     EXPECT_EQ(table.currentIndex().row(), 1);
     EXPECT_EQ(table.currentIndex().column(), 1);
+}
+
+TEST_F(Tables, a_cell_that_does_not_read_stays_open_with_its_text) {
+    RecordTable table(QStringLiteral("test/refused"), QStringLiteral("Hives"));
+    table.set_rows_model(&model);
+    model.set_rows({hive(1, 4), hive(2, 4)});
+    table.resize(500, 300);
+    table.show();
+    QApplication::setActiveWindow(&table);
+    table.setFocus();
+    table.setCurrentIndex(model.index(0, 1));
+    QTest::keyClick(&table, Qt::Key_X);
+    const QPointer<QWidget> cell = QApplication::focusWidget();
+    QTest::keyClick(cell, Qt::Key_Return);
+    QTest::qWait(10);
+    ASSERT_TRUE(cell);
+    EXPECT_EQ(table.refused_cell(), cell);
+    EXPECT_EQ(model.row_at(0).strips, 4);
+    QTest::keyClick(cell, Qt::Key_Escape);
+    QTest::qWait(10);
+    EXPECT_EQ(table.refused_cell(), nullptr);
 }
 
 TEST_F(Tables, widths_are_remembered_by_name) {
