@@ -32,6 +32,10 @@ DueRow& add_at(DueList& list, DueKind kind, maths::Instant at, const BatchView& 
 }
 
 void tank(DueList& list, const BatchView& batch) {
+    // Once strips lie in the bins the tank is empty.
+    const BatchState state = batch.line.state;
+    if (state != BatchState::planned && state != BatchState::warming && state != BatchState::clear)
+        return;
     std::optional<ReadingLine> last;
     for (const ReadingLine& reading : batch.readings)
         if (reading.probe)
@@ -41,13 +45,13 @@ void tank(DueList& list, const BatchView& batch) {
         row.temperature = last->probe;
         row.since = last->at;
     }
-    if (batch.line.state != BatchState::warming && batch.line.state != BatchState::clear)
+    if (state == BatchState::planned)
         return;
     if (const auto gap = list.wanted(Figure::reading_gap_minutes); gap && batch.mixed) {
         const maths::Instant since = last && !(last->at < *batch.mixed) ? last->at : *batch.mixed;
         add_at(list, DueKind::read_tank, later(since, *gap * minute), batch).since = since;
     }
-    if (batch.line.state == BatchState::clear)
+    if (state == BatchState::clear)
         return;
     if (const auto every = list.wanted(Figure::stir_every_minutes); every && batch.mixed) {
         const maths::Instant since = batch.stirs.empty() ? *batch.mixed : batch.stirs.back().at;
