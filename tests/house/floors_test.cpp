@@ -29,6 +29,9 @@ TEST(Floors, upward_and_sideways_includes_are_found) {
     EXPECT_EQ(broken_includes("core/work/mix.cpp", "ui/parts/desk.h"), 1U);
     EXPECT_EQ(broken_includes("ui/parts/desk.cpp", "ui/shell/window.h"), 1U);
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "ui/store/page.h"), 1U);
+    EXPECT_EQ(broken_includes("ui/shed/page.cpp", "page.h"), 1U) << "not from the root";
+    EXPECT_EQ(broken_includes("ui/print/pdf.cpp", "ui/charts/heat.h"), 1U);
+    EXPECT_EQ(broken_includes("ui/papers/sheet.cpp", "ui/shed/page.h"), 1U);
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "core/book/workbook.h"), 1U);
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "core/maths/mixing.h"), 1U);
     EXPECT_EQ(broken_includes("tests/work/round_test.cpp", "ui/parts/desk.h"), 1U);
