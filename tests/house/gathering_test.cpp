@@ -38,8 +38,8 @@ Gathered gather(const fs::path& root, const std::string& folders) {
         } else if (line.find("lacks Q_OBJECT") != std::string::npos) {
             gathered.complaints.push_back(
                 {line, 0,
-                 "the text would stay English: tr() in a constructor's list of members, or after an enum "
-                 "with a type, is taken for the namespace's"});
+                 "the text would stay English: tr() after a brace in a constructor's list of members, "
+                 "or after an enum with a type, is taken for the namespace's"});
         } else if (line.find("Discarding unconsumed meta data") != std::string::npos) {
             gathered.complaints.push_back(
                 {line, 0, "the comment is lost: a brace or semicolon stands between it and its text"});
