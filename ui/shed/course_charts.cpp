@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shed/course_charts.h"
+
+#include "ui/shed/weigh_form.h"
+
+#include <algorithm>
+
+namespace soakbook::ui {
+
+TankTemperature tank_temperature(const Desk& desk, const work::BatchView& batch) {
+    TankTemperature data;
+    data.ceiling = batch.ceiling;
+    data.unit = desk.preferences().temperature;
+    data.locale = desk.locale();
+    for (const work::ReadingLine& reading : batch.readings)
+        data.readings.push_back({reading.at, desk.moment(reading.at), reading.probe, reading.dial, false});
+    for (const work::StirLine& stir : batch.stirs)
+        data.readings.push_back({stir.at, desk.moment(stir.at), std::nullopt, std::nullopt, true});
+    std::stable_sort(data.readings.begin(), data.readings.end(),
+                     [](const TankReading& a, const TankReading& b) { return a.at < b.at; });
+    return data;
+}
+
+StripWeight strip_weight(const Desk& desk, const work::BatchView& batch) {
+    StripWeight data;
+    data.unit = desk.preferences().small_mass;
+    data.locale = desk.locale();
+    for (const work::SoakLine& soak : batch.soaks) {
+        data.dry = soak.dry;
+        data.wanted_from = soak.target - soak.tolerance;
+        data.wanted_to = soak.target + soak.tolerance;
+        BinOfSamples bin{soak.bin_name, {}};
+        for (const work::WeighLine& weighing : soak.weighings) {
+            bin.samples.push_back({weighing.hours, desk.moment(weighing.at), weighing.figures.mean, weighing.strips,
+                                   verdict_words(desk, weighing.figures).word});
+        }
+        data.bins.push_back(std::move(bin));
+    }
+    return data;
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shed/heat_step.h"
+
+#include "core/work/figures.h"
+#include "ui/charts/chart_frame.h"
+#include "ui/parts/cards.h"
+#include "ui/parts/theme.h"
+#include "ui/shed/beside.h"
+#include "ui/shed/course_charts.h"
+#include "ui/shed/form_switch.h"
+#include "ui/shed/heat_tables.h"
+#include "ui/shed/reading_form.h"
+#include "ui/shed/shed_cautions.h"
+#include "ui/shed/shed_words.h"
+#include "ui/shed/step_names.h"
+#include "ui/shed/stir_form.h"
+#include "ui/shed/warning_card.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace soakbook::ui {
+
+namespace {
+
+constexpr int chart_height = 280;
+
+} // namespace
+
+HeatStep::HeatStep(Desk& desk, QWidget* parent)
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)), m_forms(new FormSwitch), m_reading(new ReadingForm(desk)),
+      m_stir(new StirForm(desk)),
+      //: Turns to the form for a temperature
+      m_read_way(m_forms->add(tr("Read the tank"), m_reading, QStringLiteral("heat_read"))),
+      //: Turns to the form for a stir
+      m_stir_way(m_forms->add(tr("Stir"), m_stir, QStringLiteral("heat_stir"))), m_warning(new WarningCard),
+      m_chart(new TankTemperatureChart), m_frame(new ChartFrame(m_chart)), m_offsets(make_soft_label({}, Type::body)), m_readings(new ReadingsTable(desk)), m_stirs(new StirsTable(desk)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(16);
+    column->addWidget(m_warning);
+    column->addWidget(m_beside);
+    m_frame->setMinimumHeight(scaled(chart_height));
+    m_beside->left()->addWidget(m_frame);
+    m_beside->left()->addWidget(m_offsets);
+    m_beside->left()->addWidget(m_readings);
+    m_beside->left()->addWidget(m_stirs);
+    m_beside->right()->addWidget(m_forms);
+    m_beside->right()->addWidget(new Caution(tank_caution()));
+    for (FormFrame* form : {static_cast<FormFrame*>(m_reading), static_cast<FormFrame*>(m_stir)})
+        connect(form, &FormFrame::committed, this, &StepBody::entry_made);
+    connect(m_readings, &ReadingsTable::corrected, this, &StepBody::entry_made);
+    connect(m_stirs, &StirsTable::corrected, this, &StepBody::entry_made);
+}
+
+void HeatStep::show_batch(const work::BatchView& batch) {
+    const bool other = m_batch != batch.line.id;
+    m_batch = batch.line.id;
+    m_reading->show_batch(batch);
+    m_stir->show_batch(batch);
+    m_readings->show_batch(batch);
+    m_stirs->show_batch(batch);
+    m_chart->set_data(tank_temperature(m_desk, batch));
+    m_frame->refresh();
+    show_offsets(batch);
+    show_warning(batch);
+    m_beside->set_right_shown(is_open(batch));
+    if (other || !has_typed())
+        choose_way(batch);
+}
+
+void HeatStep::show_offsets(const work::BatchView& batch) {
+    QString text;
+    if (batch.offset_low && batch.offset_high && *batch.offset_low == *batch.offset_high) {
+        //: How a tank's dial stands to its probe; %1 a difference of temperatures, %n readings
+        text = tr("This tank's dial stood %1 above the probe, from %n readings.", nullptr, batch.offset_pairs)
+                   .arg(degrees_apart(m_desk, *batch.offset_low));
+    } else if (batch.offset_low && batch.offset_high) {
+        //: How a tank's dial stands to its probe; %1 and %2 differences of temperatures, %n readings
+        text = tr("This tank's dial stood %1 to %2 above the probe, from %n readings.", nullptr, batch.offset_pairs)
+                   .arg(degrees_apart(m_desk, *batch.offset_low), degrees_apart(m_desk, *batch.offset_high));
+    }
+    m_offsets->setText(text);
+    m_offsets->setVisible(!text.isEmpty());
+}
+
+void HeatStep::show_warning(const work::BatchView& batch) {
+    const bool over = is_open(batch) && !batch.readings.empty() && batch.readings.back().over_ceiling;
+    if (over)
+        m_warning->set_text(over_ceiling_words(m_desk, batch.readings.back().probe.value_or(batch.ceiling), batch.ceiling));
+    m_warning->setVisible(over);
+}
+
+void HeatStep::choose_way(const work::BatchView& batch) {
+    // Read first; once the tank is warm it is stirred, unless it is too hot.
+    const auto low = work::figure(m_desk.workbook(), work::Figure::heat_low);
+    const bool read = !batch.readings.empty() && batch.readings.back().probe.has_value();
+    const bool warm = read && (!low || batch.readings.back().probe->count >= *low);
+    const bool stir = !batch.clear_at && ((warm && !batch.readings.back().over_ceiling) || !batch.stirs.empty());
+    m_forms->show_way(stir ? m_stir_way : m_read_way);
+}
+
+void HeatStep::take_focus() {
+    if (!m_beside->is_right_shown())
+        m_readings->setFocus();
+    else if (m_forms->way() == m_read_way)
+        m_reading->field(QStringLiteral("probe"))->take_focus();
+    else
+        m_stir->take_focus();
+}
+
+void HeatStep::turn_to(const Intent& intent) {
+    if (intent.task == QLatin1String("reading"))
+        m_forms->show_way(m_read_way);
+    else if (intent.task == QLatin1String("stir"))
+        m_forms->show_way(m_stir_way);
+}
+
+bool HeatStep::has_typed() const { return m_reading->is_edited() || m_stir->is_edited(); }
+
+} // namespace soakbook::ui

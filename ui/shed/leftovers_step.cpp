@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shed/leftovers_step.h"
+
+#include "core/work/leftovers.h"
+#include "ui/papers/pail_labels.h"
+#include "ui/parts/cards.h"
+#include "ui/parts/theme.h"
+#include "ui/shed/balance_table.h"
+#include "ui/shed/beside.h"
+#include "ui/shed/close_form.h"
+#include "ui/shed/correction_dialog.h"
+#include "ui/shed/form_switch.h"
+#include "ui/shed/loss_form.h"
+#include "ui/shed/pails_table.h"
+#include "ui/shed/pour_form.h"
+#include "ui/shed/shed_cautions.h"
+#include "ui/shed/step_names.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace soakbook::ui {
+
+LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)), m_balance(new BalanceTable(desk)),
+      m_table(new PailsTable(desk)),
+      //: Under a table whose rows can be put right
+      m_hint(make_soft_label(tr("Enter on a row puts a pail's mass right, with a reason."), Type::small)),
+      //: Button
+      m_print(new QPushButton(tr("Pail labels"))),
+      //: Button: a closed batch can take entries again
+      m_open_again(new QPushButton(tr("Open it again"))), m_forms(new FormSwitch), m_pour(new PourForm(desk)),
+      m_loss(new LossForm(desk)), m_close(new CloseForm(desk)),
+      //: Turns to the form for pails
+      m_pour_way(m_forms->add(tr("Pour"), m_pour, QStringLiteral("leftovers_pour"))),
+      //: Turns to the form for a loss that has a name
+      m_loss_way(m_forms->add(tr("Name a loss"), m_loss, QStringLiteral("leftovers_loss"))),
+      //: Turns to the end of a batch
+      m_close_way(m_forms->add(tr("Close"), m_close, QStringLiteral("leftovers_close"))) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_beside);
+    m_beside->left()->addWidget(m_balance);
+    m_beside->left()->addWidget(m_table);
+    m_beside->left()->addWidget(m_hint);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(8);
+    buttons->addWidget(m_print);
+    buttons->addWidget(m_open_again);
+    buttons->addStretch(1);
+    m_beside->left()->addLayout(buttons);
+    m_beside->right()->addWidget(m_forms);
+    m_beside->right()->addWidget(new Caution(pail_caution()));
+    m_print->setObjectName(QStringLiteral("print_pail_labels"));
+    m_open_again->setObjectName(QStringLiteral("open_again"));
+    for (FormFrame* form : {static_cast<FormFrame*>(m_pour), static_cast<FormFrame*>(m_loss), static_cast<FormFrame*>(m_close)})
+        connect(form, &FormFrame::committed, this, &StepBody::entry_made);
+    connect(m_pour, &PourForm::poured, this, &LeftoversStep::print_labels);
+    connect(m_table, &PailsTable::corrected, this, &StepBody::entry_made);
+    connect(m_print, &QPushButton::clicked, this, [this] { print_labels(m_pails); });
+    connect(m_open_again, &QPushButton::clicked, this, &LeftoversStep::open_again);
+}
+
+void LeftoversStep::show_batch(const work::BatchView& batch) {
+    const bool other = m_batch != batch.line.id;
+    m_batch = batch.line.id;
+    m_code = batch.line.code;
+    m_pails.clear();
+    for (const work::BatchPail& pail : batch.pails)
+        m_pails.push_back(pail.id);
+    m_balance->show_batch(batch);
+    m_table->show_batch(batch);
+    m_pour->show_batch(batch);
+    m_loss->show_batch(batch.line.id);
+    m_close->show_batch(batch);
+    m_hint->setVisible(!batch.pails.empty());
+    m_print->setVisible(!batch.pails.empty());
+    m_open_again->setVisible(batch.closed.has_value());
+    m_beside->set_right_shown(is_open(batch));
+    if (other || !has_typed())
+        choose_way(batch);
+}
+
+void LeftoversStep::choose_way(const work::BatchView& batch) {
+    // Pour what is left; once pails stand there and all is bagged, close.
+    const bool poured = !batch.pails.empty() || !batch.losses.empty();
+    const bool explained = batch.balance && batch.balance->limit && !batch.balance->beyond_limit;
+    const bool all_bagged = all_taken_out(batch) && batch.strips_bagged >= batch.strips_soaked;
+    m_forms->show_way(all_bagged && (poured || explained) ? m_close_way : m_pour_way);
+}
+
+void LeftoversStep::take_focus() {
+    if (!m_beside->is_right_shown())
+        m_balance->setFocus();
+    else if (m_forms->way() == m_pour_way)
+        m_pour->field(QStringLiteral("pails"))->take_focus();
+    else if (m_forms->way() == m_close_way)
+        m_close->primary()->setFocus(Qt::OtherFocusReason);
+    else
+        m_loss->take_focus();
+}
+
+bool LeftoversStep::has_typed() const { return m_pour->is_edited() || m_loss->is_edited(); }
+
+void LeftoversStep::print_labels(const std::vector<work::PailId>& pails) {
+    // After the form has closed its own books: the dialog stands over what it made.
+    QMetaObject::invokeMethod(this, [this, pails] { offer_pail_labels(m_desk, pails, window()); }, Qt::QueuedConnection);
+}
+
+void LeftoversStep::open_again() {
+    //: Title of a dialog; %1 the code of a batch
+    auto* dialog = new CorrectionDialog(m_desk, tr("Open batch %1 again").arg(m_code),
+                                        //: What becomes of a batch that is opened again
+                                        tr("It takes entries again, and is closed again when they are made."), this);
+    //: Button of a dialog
+    dialog->set_make_void(tr("Open it again"), [this](const QString& why) {
+        return refusal_of(work::reopen_batch(m_desk.workbook(), m_batch, m_desk.doing(why)));
+    });
+    connect(dialog, &QDialog::accepted, this, &StepBody::entry_made);
+    dialog->open();
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Leftovers: pails, named losses, where every kilogram went, and the end of the batch.
+#pragma once
+
+#include "ui/parts/desk.h"
+#include "ui/shed/step_body.h"
+
+class QLabel;
+class QPushButton;
+
+namespace soakbook::ui {
+
+class BalanceTable;
+class Beside;
+class CloseForm;
+class FormSwitch;
+class LossForm;
+class PailsTable;
+class PourForm;
+
+class LeftoversStep : public StepBody {
+    Q_OBJECT
+
+public:
+    explicit LeftoversStep(Desk& desk, QWidget* parent = nullptr);
+    void show_batch(const work::BatchView& batch) override;
+    void take_focus() override;
+    bool has_typed() const override;
+
+private:
+    void choose_way(const work::BatchView& batch);
+    void print_labels(const std::vector<work::PailId>& pails);
+    void open_again();
+
+    Desk& m_desk;
+    work::BatchId m_batch;
+    QString m_code;
+    std::vector<work::PailId> m_pails;
+    Beside* m_beside;
+    BalanceTable* m_balance;
+    PailsTable* m_table;
+    QLabel* m_hint;
+    QPushButton* m_print;
+    QPushButton* m_open_again;
+    FormSwitch* m_forms;
+    PourForm* m_pour;
+    LossForm* m_loss;
+    CloseForm* m_close;
+    int m_pour_way;
+    int m_loss_way;
+    int m_close_way;
+};
+
+} // namespace soakbook::ui

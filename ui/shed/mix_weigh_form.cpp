@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shed/mix_weigh_form.h"
+
+#include "core/work/setup.h"
+#include "ui/parts/choice_field.h"
+#include "ui/parts/day_field.h"
+#include "ui/parts/refusal_words.h"
+#include "ui/parts/result_card.h"
+#include "ui/shed/planned_mass_field.h"
+#include "ui/shed/shed_words.h"
+
+namespace soakbook::ui {
+
+MixWeighForm::MixWeighForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
+    : FormFrame(desk, {}, parent), m_desk(desk), m_batch(batch.line.id) {
+    set_columns(1);
+    add_fields(batch);
+    //: Button that writes down what was weighed into the tank
+    set_primary(tr("It is weighed in"));
+    set_commit([this](const work::Confirmed& confirmed) {
+        return refusal_of(work::weigh_mix(m_desk.workbook(), mix(), doing(), confirmed));
+    });
+    connect(this, &FormFrame::edited, this, &MixWeighForm::reckon);
+}
+
+void MixWeighForm::add_fields(const work::BatchView& batch) {
+    bool pails = false;
+    for (std::size_t i = 0; i < batch.inputs.size(); ++i) {
+        const work::InputLine& input = batch.inputs[i];
+        auto* field = new PlannedMassField(m_desk, input.planned, in_containers(m_desk, input));
+        field->set_value(input.mass.value_or(input.planned));
+        field->setObjectName(QStringLiteral("weigh_in_%1").arg(i + 1));
+        //: A line of a weigh-in: a whole pail; %1 its code
+        const QString name = input.pail ? tr("Pail %1, whole").arg(input.name) : input.name;
+        add(name, field, QStringLiteral("inputs/%1/mass").arg(i));
+        field->set_read_only(input.pail.has_value());
+        m_masses.emplace_back(input.id, field);
+        pails = pails || input.pail.has_value();
+    }
+    m_scraped = add(tr("Each pail scraped to the bottom?"), new YesNoField, QStringLiteral("pails_scraped"),
+                    //: Help under a question about emptied pails
+                    tr("What stays in a pail is settled acid."));
+    m_scraped->setObjectName(QStringLiteral("weigh_in_scraped"));
+    set_shown(QStringLiteral("pails_scraped"), pails);
+    m_when = add(tr("When"), new WhenField(m_desk), QStringLiteral("at"));
+    m_when->setObjectName(QStringLiteral("weigh_in_when"));
+    m_who = add(tr("By"), new ChoiceField, QStringLiteral("who"));
+    m_who->setObjectName(QStringLiteral("weigh_in_who"));
+    std::vector<ChoiceField::Choice> people;
+    for (const work::PersonLine& person : work::people(m_desk.workbook())) {
+        if (person.active)
+            people.push_back({person.name, person.name});
+    }
+    m_who->set_choices(people);
+    m_who->set_value(m_desk.who());
+    set_shown(QStringLiteral("who"), people.size() > 1);
+}
+
+book::Doing MixWeighForm::doing() const {
+    book::Doing doing = m_desk.doing();
+    if (!m_who->is_empty())
+        doing.who = m_who->value().toString();
+    return doing;
+}
+
+work::WeighedMix MixWeighForm::mix() const {
+    work::WeighedMix mix;
+    mix.batch = m_batch;
+    for (const auto& [input, field] : m_masses)
+        mix.masses.emplace_back(input, field->value());
+    if (!m_when->is_empty())
+        mix.at = m_when->value();
+    mix.pails_scraped = !m_scraped->isVisibleTo(this) || m_scraped->value().value_or(false);
+    return mix;
+}
+
+void MixWeighForm::reckon() {
+    work::WeighedMix reckoned_as = mix();
+    // Whether pails were scraped is asked at the end, and changes no sum.
+    reckoned_as.pails_scraped = true;
+    const auto got = work::reckon_weighed(m_desk.workbook(), reckoned_as);
+    result()->clear();
+    if (got)
+        show_mix_result(*this, m_desk, *got);
+    else if (got.error().why != work::Why::missing)
+        result()->set_next(refusal_words(got.error(), m_desk));
+}
+
+void show_mix_result(FormFrame& form, const Habits& habits, const work::MixResult& mix) {
+    ResultCard* card = form.result();
+    //: What was weighed in; %1 the mass, %2 the strength it has, %3 the strength wanted
+    card->set_text(MixWeighForm::tr("<b>%1 at %2</b>, wanted %3")
+                       .arg(large(habits, mix.total), habits.percent(mix.strength, 2), habits.percent(mix.wanted, 2)));
+    //: How the strength of a weighed mix is worked out
+    card->set_how(MixWeighForm::tr("Strength = acid in all that went in ÷ mass of all that went in. To correct: too weak, acid "
+                                   "= (wanted × total − acid) ÷ (content − wanted); too strong, glycerine = acid ÷ wanted − "
+                                   "total."));
+    if (!mix.add_acid && !mix.add_glycerine) {
+        //: A weighed mix has the strength that was wanted
+        card->set_verdict(State::ready, MixWeighForm::tr("On strength"));
+        return;
+    }
+    const QString what = mix.add_acid
+                             //: A correction of a mix; %1 a mass
+                             ? MixWeighForm::tr("add %1 of the acid").arg(large(habits, *mix.add_acid))
+                             //: A correction of a mix; %1 a mass
+                             : MixWeighForm::tr("add %1 of glycerine").arg(large(habits, *mix.add_glycerine));
+    card->set_verdict(State::near,
+                      mix.add_acid
+                          //: A weighed mix has less acid than wanted
+                          ? MixWeighForm::tr("Too weak")
+                          //: A weighed mix has more acid than wanted
+                          : MixWeighForm::tr("Too strong"),
+                      what);
+    card->set_next(mix.correction_fits
+                       //: After a correction of a mix was named
+                       ? MixWeighForm::tr("It fits into this tank.")
+                       //: After a correction of a mix was named
+                       : MixWeighForm::tr("It does not fit into this tank: take some of the mix out first, or leave it as it "
+                                          "is."));
+}
+
+} // namespace soakbook::ui

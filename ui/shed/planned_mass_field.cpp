@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shed/planned_mass_field.h"
+
+#include "ui/parts/theme.h"
+#include "ui/shed/shed_words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+
+namespace soakbook::ui {
+
+PlannedMassField::PlannedMassField(const Habits& habits, maths::Mass planned, const QString& containers, QWidget* parent)
+    : MassField(habits, MassSize::large, parent) {
+    //: Beside the field for a weighed mass; %1 the mass that was planned
+    const QString text = tr("planned %1").arg(ui::large(habits, planned));
+    auto* label = make_soft_label(containers.isEmpty() ? text : QStringLiteral("%1\n%2").arg(text, containers), Type::small,
+                                  this);
+    label->setMinimumWidth(scaled(150));
+    row()->setSpacing(scaled(12));
+    row()->insertWidget(0, label, 1);
+    set_value(planned);
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The weighings of a batch, newest first. Enter on a row puts one right or makes it void.
+#pragma once
+
+#include "core/work/shed_view.h"
+#include "ui/parts/desk.h"
+#include "ui/parts/record_table.h"
+#include "ui/parts/rows_model.h"
+
+namespace soakbook::ui {
+
+class WeighingsTable : public RecordTable {
+    Q_OBJECT
+
+public:
+    explicit WeighingsTable(Desk& desk, QWidget* parent = nullptr);
+    void show_batch(const work::BatchView& batch);
+
+    struct Row {
+        work::WeighLine weighing;
+        work::SoakId soak;
+        QString bin;
+    };
+
+Q_SIGNALS:
+    void corrected();
+
+private:
+    void correct(qint64 id);
+
+    Desk& m_desk;
+    bool m_can_correct = false;
+    RowsModel<Row>* m_model;
+};
+
+} // namespace soakbook::ui
