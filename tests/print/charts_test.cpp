@@ -298,6 +298,8 @@ TEST(Charts, steps_on_axes_are_round_and_span_the_values) {
         EXPECT_GE(steps.ticks(), 2);
         EXPECT_LE(steps.ticks(), 12);
     }
+    EXPECT_EQ(hour_steps(1).decimals(), 2); // quarters of an hour
+    EXPECT_EQ(round_steps(0, 10).decimals(), 0);
     EXPECT_DOUBLE_EQ(hour_steps(18).step, 3);
     EXPECT_DOUBLE_EQ(hour_steps(36).step, 6);
     EXPECT_DOUBLE_EQ(hour_steps(1).to, 1);

@@ -9,7 +9,13 @@ namespace soakbook::ui {
 
 int AxisSteps::ticks() const { return static_cast<int>(std::lround((to - from) / step)) + 1; }
 
-int AxisSteps::decimals() const { return std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 1e-9)), 0, 6); }
+int AxisSteps::decimals() const {
+    int decimals = 0;
+    for (double scaled = step; decimals < 6 && std::abs(scaled - std::round(scaled)) > 1e-6; scaled *= 10) {
+        ++decimals;
+    }
+    return decimals;
+}
 
 AxisSteps round_steps(double least, double most, int wanted) {
     if (most - least < 1e-9) {

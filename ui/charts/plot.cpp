@@ -96,6 +96,7 @@ QValueAxis* Plot::add_axis(Qt::Alignment side, const AxisSteps& steps, const QSt
     const double more = (steps.to - steps.from) * rim;
     axis->setRange(steps.from - more, steps.to + more);
     axis->setLabelsFont(m_look.text);
+    axis->setTruncateLabels(false);
     axis->setLabelsColor(m_look.soft);
     axis->setGridLinePen(QPen(m_look.line, 1));
     axis->setGridLineVisible(upright);

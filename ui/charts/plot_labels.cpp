@@ -3,6 +3,7 @@
 #include "ui/charts/plot.h"
 
 #include <QChart>
+#include <QFontInfo>
 #include <QFontMetricsF>
 #include <QGraphicsItem>
 #include <QPainter>
@@ -27,7 +28,9 @@ QRectF PlotLabel::boundingRect() const { return QRectF(QPointF(), m_size); }
 
 PlotLabel::PlotLabel(const QString& text, const QFont& font, const QColor& ink, const QColor& ground, QGraphicsItem* parent)
     : QGraphicsItem(parent), m_text(text), m_font(font), m_ink(ink), m_ground(ground) {
-    m_size = QFontMetricsF(font).size(0, text) + QSizeF(2, 0);
+    // In pixels of the picture: a printer would take points for its own, finer ones.
+    m_font.setPixelSize(QFontInfo(font).pixelSize());
+    m_size = QFontMetricsF(m_font).size(0, text) + QSizeF(2, 0);
     setZValue(20);
 }
 

@@ -85,7 +85,7 @@ void TankTemperatureChart::fill() {
     }
     const auto [least, most] = std::minmax_element(heights.begin(), heights.end());
     const double last = hours(m_data.readings.back());
-    const AxisSteps x = hour_steps(last);
+    const AxisSteps x = hour_steps(std::max(last, 1.0));
     const AxisSteps y = round_steps(*least - 1, *most + 1, 5);
     //: unit on an axis: hours
     QValueAxis* hours_axis = add_axis(Qt::AlignBottom, x, tr("h"), 0.015);

@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QSettings>
 #include <QSpinBox>
@@ -59,7 +60,7 @@ LabelDialog::LabelDialog(std::vector<LabelContent> labels, const QLocale& locale
     });
     connect(m_start, &QSpinBox::valueChanged, this, [this](int n) { set_start(n - 1); });
     connect(m_picture, &SheetPicture::start_chosen, this, &LabelDialog::set_start);
-    resize(scaled(1040), scaled(720));
+    resize(QSize(scaled(1040), scaled(720)).boundedTo(screen()->availableSize()));
     lay_out();
     m_print->setFocus();
 }
@@ -68,6 +69,8 @@ LabelDialog::~LabelDialog() = default;
 
 QWidget* LabelDialog::make_side() {
     auto* side = new QWidget(this);
+    side->setAttribute(Qt::WA_StyledBackground);
+    set_kind(side, "side");
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(scaled(16), scaled(16), scaled(16), scaled(16));
     column->setSpacing(scaled(10));
@@ -118,6 +121,8 @@ QWidget* LabelDialog::make_side() {
 
 QWidget* LabelDialog::make_foot() {
     auto* foot = new QWidget(this);
+    foot->setAttribute(Qt::WA_StyledBackground);
+    set_kind(foot, "status_line");
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(scaled(16), scaled(10), scaled(16), scaled(12));
     row->setSpacing(scaled(8));

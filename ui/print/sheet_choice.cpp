@@ -104,21 +104,16 @@ void SheetChoice::add_whole(QSpinBox*& box, const QString& label, int value, int
 
 int SheetChoice::kind() const { return m_kind->currentData().toInt(); }
 
-void SheetChoice::set_row_shown(QWidget* field, bool shown) {
-    field->setVisible(shown);
-    m_form->labelForField(field)->setVisible(shown);
-}
-
 void SheetChoice::show_fields() {
     const bool free_size = kind() < 0;
     const bool whole_sheet = kind() == own;
     for (QWidget* field : {static_cast<QWidget*>(m_width), static_cast<QWidget*>(m_height)}) {
-        set_row_shown(field, free_size);
+        m_form->setRowVisible(field, free_size);
     }
     for (QWidget* field : std::initializer_list<QWidget*>{m_page_width, m_page_height, m_columns, m_rows, m_left, m_top, m_pitch_x, m_pitch_y}) {
-        set_row_shown(field, whole_sheet);
+        m_form->setRowVisible(field, whole_sheet);
     }
-    set_row_shown(m_dots, kind() == roll);
+    m_form->setRowVisible(m_dots, kind() == roll);
 }
 
 LabelSheet SheetChoice::sheet() const {

@@ -40,7 +40,6 @@ private:
     void add_whole(QSpinBox*& box, const QString& label, int value, int most);
     void recall();
     void show_fields();
-    void set_row_shown(QWidget* field, bool shown);
 
     QComboBox* m_kind;
     QFormLayout* m_form;

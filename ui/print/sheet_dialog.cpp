@@ -10,6 +10,7 @@
 #include <QBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 
 #include <utility>
 
@@ -33,7 +34,10 @@ SheetDialog::SheetDialog(const PaperSheet& sheet, const QString& file, Printed p
     connect(print_button, &QPushButton::clicked, this, &SheetDialog::print);
     connect(save_button, &QPushButton::clicked, this, &SheetDialog::save);
     connect(close_button, &QPushButton::clicked, this, &QDialog::reject);
-    auto* foot = new QHBoxLayout;
+    auto* bar = new QWidget(this);
+    bar->setAttribute(Qt::WA_StyledBackground);
+    set_kind(bar, "status_line");
+    auto* foot = new QHBoxLayout(bar);
     foot->setContentsMargins(scaled(16), scaled(10), scaled(16), scaled(12));
     foot->setSpacing(scaled(8));
     foot->addWidget(m_words, 1);
@@ -44,8 +48,8 @@ SheetDialog::SheetDialog(const PaperSheet& sheet, const QString& file, Printed p
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_pane, 1);
-    column->addLayout(foot);
-    resize(scaled(sheet.page.landscape ? 980 : 760), scaled(720));
+    column->addWidget(bar);
+    resize(QSize(scaled(sheet.page.landscape ? 980 : 760), scaled(720)).boundedTo(screen()->availableSize()));
     m_pane->preview()->show_paper(m_paper);
     m_pane->preview()->setFocus();
 }
