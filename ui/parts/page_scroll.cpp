@@ -12,6 +12,12 @@
 
 namespace soakbook::ui {
 
+namespace {
+
+constexpr int side_width = 250;
+
+} // namespace
+
 PageScroll::PageScroll(Width width, QWidget* parent) : QScrollArea(parent), m_column(nullptr) {
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
@@ -43,12 +49,11 @@ SplitPage::SplitPage(const QString& title, const QString& button, QWidget* list,
     m_row->setSpacing(0);
     m_side->setAttribute(Qt::WA_StyledBackground);
     set_kind(m_side, "side");
-    m_side->setFixedWidth(scaled(250));
     auto* column = new QVBoxLayout(m_side);
     column->setContentsMargins(0, 0, 1, 0);
     column->setSpacing(0);
     auto* head = new QHBoxLayout;
-    head->setContentsMargins(16, 12, 16, 12);
+    m_head = head;
     head->setSpacing(8);
     head->addWidget(make_label(title, Type::strong, m_side), 1);
     if (!button.isEmpty()) {
@@ -62,6 +67,7 @@ SplitPage::SplitPage(const QString& title, const QString& button, QWidget* list,
     column->addWidget(list, 1);
     m_row->addWidget(m_side);
     m_row->addWidget(page, 1);
+    settle();
 }
 
 void SplitPage::set_page(QWidget* page) {
@@ -79,8 +85,13 @@ void SplitPage::set_page(QWidget* page) {
 void SplitPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
-        m_side->setFixedWidth(scaled(250));
+        settle();
     }
+}
+
+void SplitPage::settle() {
+    m_side->setFixedWidth(scaled(side_width));
+    m_head->setContentsMargins(scaled(16), scaled(12), scaled(16), scaled(12));
 }
 
 } // namespace soakbook::ui

@@ -42,7 +42,9 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void settle();
     QWidget* m_side;
+    QHBoxLayout* m_head = nullptr;
     QPushButton* m_button = nullptr;
     QWidget* m_page;
     QHBoxLayout* m_row;

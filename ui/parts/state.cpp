@@ -63,6 +63,20 @@ QColor state_colour(State state) {
     return c.gone;
 }
 
+QColor state_ink(State state) {
+    constexpr double readable = 4.5;
+    const Colours& c = colours();
+    const QColor pure = state_colour(state);
+    QColor ink = pure;
+    for (int tenths = 0; tenths <= 10; ++tenths) {
+        ink = mixed(pure, c.ink, tenths / 10.0);
+        if (std::min({contrast(ink, c.paper), contrast(ink, c.card), contrast(ink, c.accent_wash)}) >= readable) {
+            break;
+        }
+    }
+    return ink;
+}
+
 void paint_state(QPainter& painter, const QRectF& rect, State state) {
     paint_state(painter, rect, state, state_colour(state));
 }
@@ -119,7 +133,7 @@ void paint_state_and_word(QPainter& painter, const QRect& rect, State state, con
     const int width = shape_size() + shape_gap() + metrics.horizontalAdvance(shown);
     const int left = align.testFlag(Qt::AlignRight) ? rect.right() + 1 - width : rect.left();
     paint_state(painter, QRectF(left, rect.center().y() - shape_size() / 2.0 + 0.5, shape_size(), shape_size()), state);
-    painter.setPen(state_colour(state));
+    painter.setPen(state_ink(state));
     painter.drawText(QRect(left + shape_size() + shape_gap(), rect.top(), room, rect.height()),
                      Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, shown);
     painter.restore();

@@ -19,6 +19,8 @@ enum class State { resting, ready, near, past, gone };
 /// The word the state has where the page has no better one: "resting", "ready", "near the limit", "past", "gone".
 QString state_word(State state);
 QColor state_colour(State state);
+/// The same, nearer to ink where it takes that to be read on paper, on a card and where something is chosen.
+QColor state_ink(State state);
 /// Paints the state's shape into the square in the middle of `rect`, in its colour.
 void paint_state(QPainter& painter, const QRectF& rect, State state);
 /// The same in a colour of one's own, for print and for a chosen row.

@@ -36,6 +36,7 @@ const char* const sheet = R"(
 QToolTip { background: @card@; color: @ink@; border: 1px solid @line@; padding: ~4~px; }
 QLabel { background: transparent; }
 QLabel[soft="true"] { color: @soft@; }
+QLabel[accent="true"] { color: @accent@; }
 QLabel[kind="complaint"] { color: @past@; }
 
 QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox, QDateTimeEdit {
@@ -73,7 +74,7 @@ QPushButton[kind="primary"]:focus { border: 2px solid @ink@; padding: 0px ~13~px
 QPushButton[kind="primary"]:disabled { background: @line@; color: @soft@; border-color: @line@; }
 QPushButton[kind="row"] { min-height: ~26~px; padding: 1px ~12~px; }
 QPushButton[kind="row"]:focus { padding: 0px ~11~px; }
-QPushButton[kind="link"] { background: transparent; border: 2px solid transparent; color: @accent@; padding: 0 ~4~px;
+QPushButton[kind="link"] { background: transparent; border: 2px solid transparent; color: @accent@; padding: 0;
     min-height: ~24~px; text-align: left; text-decoration: underline; }
 QPushButton[kind="link"]:focus { border: 2px solid @accent@; }
 QPushButton[kind="segment"] { border-radius: 0; margin-left: -1px; min-width: ~48~px; }
@@ -156,11 +157,6 @@ QCalendarWidget QToolButton::menu-indicator { image: none; }
 QCalendarWidget QAbstractItemView { selection-background-color: @accent@; selection-color: @accent_ink@; }
 )";
 
-QString mixed(const QColor& a, const QColor& b, double part) {
-    const auto between = [part](int from, int to) { return static_cast<int>(from + (to - from) * part + 0.5); };
-    return QColor(between(a.red(), b.red()), between(a.green(), b.green()), between(a.blue(), b.blue())).name();
-}
-
 QString with_colours(QString text) {
     const Colours& c = colours();
     const std::array<std::pair<const char*, QString>, 15> names{{
@@ -175,9 +171,9 @@ QString with_colours(QString text) {
         {"@wash@", c.accent_wash.name()},
         {"@near@", c.near_limit.name()},
         {"@past@", c.past.name()},
-        {"@accent_hover@", mixed(c.accent, c.ink, 0.15)},
-        {"@accent_down@", mixed(c.accent, c.ink, 0.3)},
-        {"@handle@", mixed(c.line, c.soft_ink, 0.35)},
+        {"@accent_hover@", mixed(c.accent, c.ink, 0.15).name()},
+        {"@accent_down@", mixed(c.accent, c.ink, 0.3).name()},
+        {"@handle@", mixed(c.line, c.soft_ink, 0.35).name()},
         {"&small&", QString::number(type_points(Type::small) * text_percent() / 100.0)},
     }};
     for (const auto& [name, value] : names) {

@@ -175,6 +175,11 @@ int fold_time(const QWidget* widget) {
     return widget->style()->styleHint(QStyle::SH_Widget_Animation_Duration, nullptr, widget) > 0 ? 120 : 0;
 }
 
+QColor mixed(const QColor& from, const QColor& to, double part) {
+    const auto between = [part](int a, int b) { return static_cast<int>(std::lround(a + (b - a) * part)); };
+    return {between(from.red(), to.red()), between(from.green(), to.green()), between(from.blue(), to.blue())};
+}
+
 double contrast(const QColor& a, const QColor& b) {
     const double one = luminance(a) + 0.05;
     const double other = luminance(b) + 0.05;

@@ -70,6 +70,9 @@ void set_flag(QWidget* widget, const char* name, bool value);
 /// How long a fold takes in milliseconds: 120, or 0 where the system wishes no motion.
 int fold_time(const QWidget* widget);
 
+/// The colour that lies `part` of the way from one to the other.
+QColor mixed(const QColor& from, const QColor& to, double part);
+
 /// The contrast ratio of two colours, 1 to 21, by WCAG 2.1 (relative luminance of sRGB).
 double contrast(const QColor& a, const QColor& b);
 

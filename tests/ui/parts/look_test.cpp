@@ -52,9 +52,15 @@ TEST_F(Looks, text_stands_out_from_what_is_behind_it) {
             EXPECT_GE(contrast(c.accent, ground), least);
         }
         EXPECT_GE(contrast(c.accent_ink, c.accent), least);
-        for (const QColor& state : {c.resting, c.ready, c.near_limit, c.past}) {
-            EXPECT_GE(contrast(state, c.card), least) << state.name().toStdString();
+        apply_theme(*qApp, look, 100);
+        for (const State state : {State::resting, State::ready, State::near, State::past, State::gone}) {
+            for (const QColor& ground : {c.paper, c.card, c.accent_wash}) {
+                EXPECT_GE(contrast(state_ink(state), ground), least) << state_word(state).toStdString();
+            }
+            // WCAG 2.1, success criterion 1.4.11: 3 : 1 for a shape that carries a meaning.
+            EXPECT_GE(contrast(state_colour(state), c.card), 3.0) << state_word(state).toStdString();
         }
+        EXPECT_GE(contrast(c.past, c.card), least) << "words of a refusal";
     }
 }
 

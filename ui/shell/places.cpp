@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/places.h"
+
+#include "ui/due/due_place.h"
+#if __has_include("ui/register/register_place.h")
+#include "ui/register/register_place.h"
+#endif
+#include "ui/setup/setup_place.h"
+#include "ui/shed/shed_place.h"
+#include "ui/shell/copy_state.h"
+#if __has_include("ui/store/store_place.h")
+#include "ui/store/store_place.h"
+#endif
+#include "ui/yards/yards_place.h"
+
+namespace soakbook::ui {
+
+std::vector<Place*> make_places(Desk& desk, const QString& copy_folder) {
+    std::vector<Place*> places;
+    places.push_back(make_due_place(desk, [&desk, copy_folder] { return late_copy(desk, copy_folder); }));
+    places.push_back(make_shed_place(desk));
+#if __has_include("ui/store/store_place.h")
+    places.push_back(make_store_place(desk));
+#endif
+    places.push_back(make_yards_place(desk));
+#if __has_include("ui/register/register_place.h")
+    places.push_back(make_register_place(desk));
+#endif
+    places.push_back(make_setup_place(desk, {copy_folder}));
+    return places;
+}
+
+} // namespace soakbook::ui
