@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where every kilogram of a batch went, and what is unexplained. Source: conservation of mass; the usual limit of 2 % is
-// common practice, no source, and the user's to change.
+// Where every kilogram of a batch went, and what is unexplained. Source: conservation of mass; the usual limit of 2 %
+// is common practice, no source, and the user's to change.
 #pragma once
 
 #include "core/maths/quantities.h"
@@ -12,9 +12,9 @@ namespace soakbook::maths {
 
 constexpr Fraction usual_balance_limit{20'000}; ///< 2 % of what went in
 
-/// What strips and the free liquid beside them hold: net mass of a bag at sealing less its dry strips. Taken once, at sealing:
-/// strips weighed again later have taken up what lay in the bag, and are not counted twice. Refuses a bag lighter than its
-/// dry strips (nothing_taken_up) and amounts of zero or less.
+/// What strips and the free liquid beside them hold: net mass of a bag at sealing less its dry strips. Taken once, at
+/// sealing: strips weighed again later have taken up what lay in the bag, and are not counted twice. Refuses a bag
+/// lighter than its dry strips (nothing_taken_up) and amounts of zero or less.
 Answer<Mass> liquid_in_bag(Mass net_at_sealing, std::int64_t strips, Mass dry);
 
 /// One batch, all masses of liquid.

@@ -10,7 +10,8 @@ namespace {
 constexpr std::size_t run_length = 8;
 
 bool all_finite(std::span<const double> figures) {
-    return std::all_of(figures.begin(), figures.end(), [](double x) { return std::isfinite(x) && std::abs(x) < 1e150; });
+    return std::all_of(figures.begin(), figures.end(),
+                       [](double x) { return std::isfinite(x) && std::abs(x) < 1e150; });
 }
 
 } // namespace

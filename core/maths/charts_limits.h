@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Batch to batch: limits of a control chart and what stands out on it.
-// Sources: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (individuals) and 6.3.2.1 (X-bar and s); constants as in
-// ASTM E2587 and Montgomery, Introduction to Statistical Quality Control, appendix VI; runs of eight: Western Electric rules.
+// Sources: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (individuals) and 6.3.2.1 (X-bar and s); constants
+// as in ASTM E2587 and Montgomery, Introduction to Statistical Quality Control, appendix VI; runs of eight: Western
+// Electric rules.
 #pragma once
 
 #include "core/maths/result.h"
@@ -64,7 +65,8 @@ struct ChartMark {
 
     constexpr bool operator==(const ChartMark&) const = default;
 };
-/// What stands out; a figure on the mean ends a run. Refuses limits that are not finite or crossed, and figures that are not finite.
+/// What stands out; a figure on the mean ends a run. Refuses limits that are not finite or crossed, and figures that
+/// are not finite.
 Answer<std::vector<ChartMark>> chart_marks(std::span<const double> figures, double mean, double lower, double upper);
 
 } // namespace soakbook::maths

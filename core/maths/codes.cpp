@@ -35,7 +35,9 @@ std::optional<std::int64_t> read_number(std::string_view places) {
     return number;
 }
 
-bool is_kind(char letter) { return letter == 'B' || letter == 'S' || letter == 'P'; }
+bool is_kind(char letter) {
+    return letter == 'B' || letter == 'S' || letter == 'P';
+}
 
 } // namespace
 

@@ -30,8 +30,8 @@ Answer<char> check_character(std::string_view text);
 /// True when the last sign of the text is the check character of the rest; false for anything else.
 bool check_holds(std::string_view text);
 
-/// The first code whose number is `from` or later. Numbers whose check character would be I or O are skipped, so ask next
-/// for `number + 1`. Refuses numbers below 1 and above highest_code_number.
+/// The first code whose number is `from` or later. Numbers whose check character would be I or O are skipped, so ask
+/// next for `number + 1`. Refuses numbers below 1 and above highest_code_number.
 Answer<Code> next_code(CodeKind kind, std::int64_t from);
 
 /// Reads a code as people type it: any case, with spaces or hyphens. Refuses bad_code for what no code looks like and

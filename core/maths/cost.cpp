@@ -11,8 +11,12 @@ namespace {
 
 constexpr Money dearest{1'000'000'000'000'000};
 
-bool is_cost(Money m) { return m.count >= 0 && m <= dearest; }
-bool is_cost(const LiquidCost& cost) { return is_cost(cost.acid) && is_cost(cost.glycerine) && is_cost(cost.carried); }
+bool is_cost(Money m) {
+    return m.count >= 0 && m <= dearest;
+}
+bool is_cost(const LiquidCost& cost) {
+    return is_cost(cost.acid) && is_cost(cost.glycerine) && is_cost(cost.carried);
+}
 Unanswerable unfit(std::int64_t count) {
     return count < 0 ? Unanswerable::not_a_quantity : Unanswerable::too_large;
 }
@@ -73,6 +77,8 @@ Answer<StripCost> strip_cost(const LiquidCost& in_bags, const Packing& packing) 
     return StripCost{in_bags, *strips, *bags, *labels, packing.strips};
 }
 
-Money StripCost::each() const { return strips > 0 ? Money{times_over(total().count, 1, strips)} : Money{}; }
+Money StripCost::each() const {
+    return strips > 0 ? Money{times_over(total().count, 1, strips)} : Money{};
+}
 
 } // namespace soakbook::maths

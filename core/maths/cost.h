@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a strip costs: its share of acid and glycerine, the dry strip, the bag and the label. Leftovers carry their cost into the
-// pail, and on into the batch that takes the pail. What is lost is borne by what is left.
-// Source: common practice, no source; every amount is shared out to the last ten-thousandth, so that costs close to zero.
+// What a strip costs: its share of acid and glycerine, the dry strip, the bag and the label. Leftovers carry their cost
+// into the pail, and on into the batch that takes the pail. What is lost is borne by what is left. Source: common
+// practice, no source; every amount is shared out to the last ten-thousandth, so that costs close to zero.
 #pragma once
 
 #include "core/maths/quantities.h"
@@ -13,8 +13,8 @@
 
 namespace soakbook::maths {
 
-/// What `used` out of something costs when `priced` of it costs `price` (a can, say). Refuses masses of zero or less for
-/// `priced`, negative masses and prices.
+/// What `used` out of something costs when `priced` of it costs `price` (a can, say). Refuses masses of zero or less
+/// for `priced`, negative masses and prices.
 Answer<Money> cost_of(Mass used, Money price, Mass priced);
 
 /// The liquid of one batch, by what its cost comes from.
@@ -31,8 +31,8 @@ struct LiquidShares {
     LiquidCost in_bags;
     std::vector<Money> in_pails; ///< each pail's, in the order given: this is what it carries on
 };
-/// Shares the cost over bags and pails by mass; drips, heel and losses are borne by them. Refuses negative masses and costs,
-/// and zero_below_the_line when there is neither bag nor pail.
+/// Shares the cost over bags and pails by mass; drips, heel and losses are borne by them. Refuses negative masses and
+/// costs, and zero_below_the_line when there is neither bag nor pail.
 Answer<LiquidShares> share_liquid(const LiquidCost& liquid, Mass in_bags, std::span<const Mass> pails);
 
 /// What packing takes.

@@ -60,7 +60,8 @@ Answer<CountEstimate> count_by_weight(Mass net, KnownMean mean, const std::optio
 
     std::vector<double> weights;
     for (std::int64_t n = first; n <= last; ++n)
-        weights.push_back(log_likelihood(n, in_grams(net), in_grams(mean.mean), static_cast<double>(mean.strips), *spread));
+        weights.push_back(
+            log_likelihood(n, in_grams(net), in_grams(mean.mean), static_cast<double>(mean.strips), *spread));
     const double highest = *std::max_element(weights.begin(), weights.end());
     double sum = 0.0;
     for (double& weight : weights) {

@@ -8,7 +8,9 @@
 namespace soakbook::maths {
 namespace {
 
-bool is_density(double density) { return density >= 500.0 && density <= 3000.0; }
+bool is_density(double density) {
+    return density >= 500.0 && density <= 3000.0;
+}
 
 } // namespace
 

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/distributions.h"
 
+#include <cmath>
 #include <gsl/gsl_cdf.h>
 #include <gsl/gsl_errno.h>
-
-#include <cmath>
 
 namespace soakbook::maths {
 namespace {
 
-bool is_probability(double p) { return p > 0.0 && p < 1.0; }
+bool is_probability(double p) {
+    return p > 0.0 && p < 1.0;
+}
 
 Answer<double> finite(double x) {
     if (!std::isfinite(x))

@@ -6,8 +6,8 @@
 
 namespace soakbook::maths {
 
-/// The t that a Student variable with `degrees` of freedom stays below with probability `p`. Refuses p outside (0, 1) and
-/// degrees below 1.
+/// The t that a Student variable with `degrees` of freedom stays below with probability `p`. Refuses p outside (0, 1)
+/// and degrees below 1.
 Answer<double> student_quantile(double p, double degrees);
 /// The probability that a Student variable stays below `t`. Refuses what is not finite.
 Answer<double> student_probability(double t, double degrees);

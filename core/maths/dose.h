@@ -21,8 +21,8 @@ enum class DoseKind {
 /// One rule, as the user wrote it for a kind of strip.
 struct DoseRule {
     DoseKind kind = DoseKind::fixed;
-    std::int64_t strips = 0;             ///< fixed, per_brood_box: strips a hive or a box
-    std::int64_t frames_tenths = 0;      ///< per_bee_frames: frames of bees for one strip, in tenths; 25 is 2.5 frames
+    std::int64_t strips = 0;           ///< fixed, per_brood_box: strips a hive or a box
+    std::int64_t frames_tenths = 0;    ///< per_bee_frames: frames of bees for one strip, in tenths; 25 is 2.5 frames
     std::optional<std::int64_t> least; ///< never fewer strips than this
     std::optional<std::int64_t> most;  ///< never more than this
 };
@@ -32,8 +32,8 @@ struct Colony {
     std::optional<std::int64_t> frames_tenths; ///< frames covered with bees, in tenths
 };
 
-/// Refuses: figures of zero or less, a least above the most (out_of_range), a figure of the colony the rule needs and does
-/// not have (too_few), more than 10 000 strips (too_large).
+/// Refuses: figures of zero or less, a least above the most (out_of_range), a figure of the colony the rule needs and
+/// does not have (too_few), more than 10 000 strips (too_large).
 Answer<std::int64_t> strips_for(const DoseRule& rule, const Colony& colony);
 
 /// Strips of one bag hung in a hive.
@@ -45,7 +45,8 @@ struct Hung {
 Answer<Mass> acid_in_hive(std::span<const Hung> hung);
 
 enum class AcidLimit { within, below_least, above_most };
-/// Against the user's least and most grams a hive; a limit that is not said does not bind. Refuses a least above the most.
+/// Against the user's least and most grams a hive; a limit that is not said does not bind. Refuses a least above the
+/// most.
 Answer<AcidLimit> against_limits(Mass acid, std::optional<Mass> least, std::optional<Mass> most);
 
 } // namespace soakbook::maths

@@ -15,13 +15,21 @@ __extension__ using Wide = __int128;
 constexpr Mass heaviest{1'000'000'000'000'000};
 
 /// More than nothing and within reason.
-constexpr bool is_amount(Mass m) { return m.count > 0 && m <= heaviest; }
+constexpr bool is_amount(Mass m) {
+    return m.count > 0 && m <= heaviest;
+}
 /// Nothing or more, within reason.
-constexpr bool is_amount_or_none(Mass m) { return m.count >= 0 && m <= heaviest; }
+constexpr bool is_amount_or_none(Mass m) {
+    return m.count >= 0 && m <= heaviest;
+}
 /// From 0 to 1.
-constexpr bool is_part(Fraction f) { return f.count >= 0 && f.count <= 1'000'000; }
+constexpr bool is_part(Fraction f) {
+    return f.count >= 0 && f.count <= 1'000'000;
+}
 /// A confidence: above 50 % and below 100 %.
-constexpr bool is_confidence(Fraction f) { return f.count > 500'000 && f.count < 1'000'000; }
+constexpr bool is_confidence(Fraction f) {
+    return f.count > 500'000 && f.count < 1'000'000;
+}
 
 /// Numerator over denominator to the nearest whole number, halves away from zero. `below` must be above zero.
 constexpr Wide rounded_ratio(Wide above, Wide below) {

@@ -113,7 +113,8 @@ Answer<AcuteCategory> acute_category(Route route, double estimate) {
     constexpr std::array<double, 4> oral{5.0, 50.0, 300.0, 2000.0};
     constexpr std::array<double, 4> dermal{50.0, 200.0, 1000.0, 2000.0};
     const auto& limits = route == Route::oral ? oral : dermal;
-    const auto reached = std::find_if(limits.begin(), limits.end(), [estimate](double most) { return estimate <= most; });
+    const auto reached =
+        std::find_if(limits.begin(), limits.end(), [estimate](double most) { return estimate <= most; });
     return static_cast<AcuteCategory>(reached - limits.begin());
 }
 

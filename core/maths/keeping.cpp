@@ -8,7 +8,9 @@ constexpr Day first_day = day(1, 1, 1);
 constexpr Day last_day = day(9999, 12, 31);
 constexpr std::int64_t most_days_reckoned = 36'500;
 
-bool in_calendar(Day d) { return first_day <= d && d <= last_day; }
+bool in_calendar(Day d) {
+    return first_day <= d && d <= last_day;
+}
 
 Answer<Day> checked(Day d) {
     if (!in_calendar(d))
@@ -35,9 +37,13 @@ Answer<Day> months_after(Day from, std::int64_t months) {
     return checked(Day{month / std::chrono::last});
 }
 
-Answer<Day> use_by(Day made, std::int64_t months) { return months_after(made, months); }
+Answer<Day> use_by(Day made, std::int64_t months) {
+    return months_after(made, months);
+}
 
-Answer<Day> rest_until(Day bagged, std::int64_t days) { return days_on(bagged, days); }
+Answer<Day> rest_until(Day bagged, std::int64_t days) {
+    return days_on(bagged, days);
+}
 
 Answer<Window> pull_window(Day placed, std::int64_t least_days, std::int64_t most_days) {
     if (least_days > most_days)

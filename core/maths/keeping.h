@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which day a thing may be used from, until, or must be taken out. Calendar days only.
-// Source of the months: W3C XML Schema Part 2, appendix E (adding durations to dates): the day of the month is kept, or the
-// month's last day where it has no such day. Always reckoned from the original date, never from an earlier result.
+// Source of the months: W3C XML Schema Part 2, appendix E (adding durations to dates): the day of the month is kept, or
+// the month's last day where it has no such day. Always reckoned from the original date, never from an earlier result.
 #pragma once
 
 #include "core/maths/quantities.h"
@@ -30,7 +30,9 @@ struct Window {
 Answer<Window> pull_window(Day placed, std::int64_t least_days, std::int64_t most_days);
 
 /// Days from today to a limit: 0 on the day itself, below zero once it is past.
-constexpr std::int64_t days_left(Day today, Day limit) { return days_between(today, limit); }
+constexpr std::int64_t days_left(Day today, Day limit) {
+    return days_between(today, limit);
+}
 
 /// The day until which a record of treatment is kept: at least five years, Regulation (EU) 2019/6, article 108.
 Answer<Day> keep_record_until(Day of_treatment, std::int64_t years = 5);

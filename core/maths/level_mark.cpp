@@ -9,7 +9,9 @@ namespace {
 
 constexpr Length longest{100'000'000}; // 100 m
 
-bool is_side(Length side) { return side.count > 0 && side <= longest; }
+bool is_side(Length side) {
+    return side.count > 0 && side <= longest;
+}
 
 } // namespace
 

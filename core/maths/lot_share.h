@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How much of each lot of a material (acid, or glycerine) is in each batch, through any depth of pails.
-// Source: conservation of mass: the share of lot x in a batch is the sum over inputs of (material from the input / material
-// in the batch) times the share of x in that input.
+// Source: conservation of mass: the share of lot x in a batch is the sum over inputs of (material from the input /
+// material in the batch) times the share of x in that input.
 #pragma once
 
 #include "core/maths/quantities.h"
@@ -41,8 +41,8 @@ struct LotPart {
 /// a batch that holds none (zero_below_the_line), circular when a batch would be its own input.
 Answer<std::vector<std::vector<LotPart>>> lot_parts(std::span<const BatchMaterial> batches);
 
-/// An amount of a batch's material (in a bag, a hive, a pail, a loss) by lot, exact to the milligram. Refuses parts that are empty or
-/// negative.
+/// An amount of a batch's material (in a bag, a hive, a pail, a loss) by lot, exact to the milligram. Refuses parts
+/// that are empty or negative.
 Answer<std::vector<FromLot>> amounts_by_lot(Mass amount, std::span<const LotPart> parts);
 
 } // namespace soakbook::maths

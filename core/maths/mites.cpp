@@ -10,7 +10,9 @@
 namespace soakbook::maths {
 namespace {
 
-bool is_count(double x) { return std::isfinite(x) && x >= 0.0; }
+bool is_count(double x) {
+    return std::isfinite(x) && x >= 0.0;
+}
 
 Answer<double> finite(double x) {
     if (!std::isfinite(x))
@@ -104,6 +106,8 @@ Answer<double> abbott(double untreated, double treated) {
     return finite((untreated - treated) / untreated);
 }
 
-Answer<double> fall_without_control(BeforeAfter treated) { return abbott(treated.before, treated.after); }
+Answer<double> fall_without_control(BeforeAfter treated) {
+    return abbott(treated.before, treated.after);
+}
 
 } // namespace soakbook::maths

@@ -13,8 +13,12 @@ constexpr std::int64_t dihydrate_milli = 126'064;
 constexpr std::int64_t anhydrous_milli = 90'034;
 constexpr std::int64_t million = 1'000'000;
 
-bool is_assay(Fraction a) { return a.count > 0 && a <= highest_assay; }
-bool is_strength(Fraction s) { return s.count > 0 && s.count <= million; }
+bool is_assay(Fraction a) {
+    return a.count > 0 && a <= highest_assay;
+}
+bool is_strength(Fraction s) {
+    return s.count > 0 && s.count <= million;
+}
 
 std::optional<Unanswerable> unfit(Mass mass, Fraction strength, Fraction assay) {
     if (mass.count <= 0)
@@ -162,7 +166,8 @@ Answer<Correction> correct(Mixture mix, Fraction wanted, Fraction assay, std::op
     const bool too_weak = missing > 0;
     if (too_weak && assay <= wanted)
         return unexpected(Unanswerable::assay_below_strength);
-    const Wide added = too_weak ? rounded_ratio(missing, (assay - wanted).count) : rounded_ratio(-missing, wanted.count);
+    const Wide added =
+        too_weak ? rounded_ratio(missing, (assay - wanted).count) : rounded_ratio(-missing, wanted.count);
     if (added == 0)
         return unexpected(Unanswerable::nothing_to_correct);
     if (added + mix.total.count > heaviest.count)

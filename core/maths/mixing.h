@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How much acid and glycerine make a liquid of a wanted strength, what strength a set of weighed inputs has, and how a
-// mix that came out wrong is put right. All by mass. Strength is always the mass fraction of oxalic acid dihydrate in the
-// finished liquid; the assay of a powder is the mass of dihydrate that one unit of powder stands for, so an anhydrous
-// powder has an assay of up to 140.02 %.
-// Source: conservation of mass; molar masses from the IUPAC abridged standard atomic weights.
+// mix that came out wrong is put right. All by mass. Strength is always the mass fraction of oxalic acid dihydrate in
+// the finished liquid; the assay of a powder is the mass of dihydrate that one unit of powder stands for, so an
+// anhydrous powder has an assay of up to 140.02 %. Source: conservation of mass; molar masses from the IUPAC abridged
+// standard atomic weights.
 #pragma once
 
-#include "core/maths/result.h"
-
 #include "core/maths/quantities.h"
+#include "core/maths/result.h"
 
 #include <optional>
 #include <span>
@@ -90,12 +89,13 @@ struct Mixture {
     /// To the nearest ppm; zero for an empty one.
     Fraction strength() const;
 };
-/// What a set of weighed inputs comes to. The acid is summed exactly and rounded once. Refuses: nothing at all, a negative
-/// mass, a strength outside 0 to 1.4, a result with more acid than liquid... which only unmixed anhydrous powder can be.
+/// What a set of weighed inputs comes to. The acid is summed exactly and rounded once. Refuses: nothing at all, a
+/// negative mass, a strength outside 0 to 1.4, a result with more acid than liquid... which only unmixed anhydrous
+/// powder can be.
 Answer<Mixture> mixture_of(std::span<const Input> inputs);
 
-/// Acid and glycerine to add to whole pails so that all together make `total` at `strength`. Refuses: pails heavier than
-/// the total (overfills_vessel), pails too strong or too weak for that total (neither amount may be negative).
+/// Acid and glycerine to add to whole pails so that all together make `total` at `strength`. Refuses: pails heavier
+/// than the total (overfills_vessel), pails too strong or too weak for that total (neither amount may be negative).
 Answer<Amounts> amounts_with_pails(Mass total, Fraction strength, Fraction assay, std::span<const Input> pails);
 
 /// How a mix is brought to the strength wanted.
@@ -109,9 +109,9 @@ struct Correction {
     constexpr bool operator==(const Correction&) const = default;
     constexpr bool fits() const { return over.count == 0; }
 };
-/// Too weak: acid `(s M - A) / (a - s)`. Too strong: glycerine `A / s - M`. Refuses: nothing there, a strength of zero or
-/// above 1, an assay no higher than the strength when acid is needed, and nothing_to_correct when less than a milligram
-/// would have to be added.
+/// Too weak: acid `(s M - A) / (a - s)`. Too strong: glycerine `A / s - M`. Refuses: nothing there, a strength of zero
+/// or above 1, an assay no higher than the strength when acid is needed, and nothing_to_correct when less than a
+/// milligram would have to be added.
 Answer<Correction> correct(Mixture mix, Fraction wanted, Fraction assay, std::optional<Mass> capacity = std::nullopt);
 
 } // namespace soakbook::maths

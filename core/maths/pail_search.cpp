@@ -38,7 +38,8 @@ struct Tail {
 };
 
 double ratio(std::int64_t above, std::int64_t below) {
-    return below > 0 ? static_cast<double>(above) / static_cast<double>(below) : std::numeric_limits<double>::infinity();
+    return below > 0 ? static_cast<double>(above) / static_cast<double>(below)
+                     : std::numeric_limits<double>::infinity();
 }
 
 class Search {
@@ -181,7 +182,8 @@ private:
     std::int64_t most_reachable(const Rest& rest, const Sum& sum) const {
         const std::int64_t acid = std::min(rest.acid, m_bounds.most_acid - sum.acid);
         const std::int64_t glycerine = std::min(rest.glycerine, m_bounds.most_glycerine - sum.glycerine);
-        // Acid comes with glycerine and the other way round, at best in the ratio of the strongest or weakest pail left.
+        // Acid comes with glycerine and the other way round, at best in the ratio of the strongest or weakest pail
+        // left.
         const double acid_by_glycerine = rest.acid_per_glycerine * static_cast<double>(glycerine);
         const double glycerine_by_acid = rest.glycerine_per_acid * static_cast<double>(acid);
         const double slack = 1.0 + 1e-12;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The search behind pails.h: which units (a pail, or a set that stays together) to take so that their mass is greatest while
-// their acid and their glycerine stay within bounds. All figures are whole numbers, so the answer is exact.
+// The search behind pails.h: which units (a pail, or a set that stays together) to take so that their mass is greatest
+// while their acid and their glycerine stay within bounds. All figures are whole numbers, so the answer is exact.
 // Source: branch and bound, Land & Doig 1960, Econometrica 28:497.
 #pragma once
 

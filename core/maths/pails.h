@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which whole pails of old liquid go into a mix, so that most of it is used: a pail goes in whole or not at all, and pails
-// of one set only together. Exact up to 21 of them; beyond that the search ends after a fixed number of trials and says
-// whether it could prove that nothing is better.
-// Source: conservation of mass; the search is branch and bound (Land & Doig 1960, Econometrica 28:497).
+// Which whole pails of old liquid go into a mix, so that most of it is used: a pail goes in whole or not at all, and
+// pails of one set only together. Exact up to 21 of them; beyond that the search ends after a fixed number of trials
+// and says whether it could prove that nothing is better. Source: conservation of mass; the search is branch and bound
+// (Land & Doig 1960, Econometrica 28:497).
 #pragma once
 
 #include "core/maths/mixing.h"
@@ -52,13 +52,14 @@ struct PailChoice {
     Mass could_be_more;            ///< when not proved: no choice uses more old liquid than this much more
 };
 
-/// The choice that uses most old liquid; of equal ones the one with more of the oldest day's liquid, then of the next day's and so
-/// on; then the one with the fewest pails. Refuses: amounts of zero or less, a total above the capacity (overfills_vessel), an
-/// assay below the strength, acid_short, glycerine_short, or no_choice_fits when both are short; more than 1000 t.
+/// The choice that uses most old liquid; of equal ones the one with more of the oldest day's liquid, then of the next
+/// day's and so on; then the one with the fewest pails. Refuses: amounts of zero or less, a total above the capacity
+/// (overfills_vessel), an assay below the strength, acid_short, glycerine_short, or no_choice_fits when both are short;
+/// more than 1000 t.
 Answer<PailChoice> choose_pails(std::span<const PailAtHand> pails, const PailWish& wish);
 
-/// Pails only and nothing fresh: as near to `working_mass` as whole pails come without exceeding it, in the same order of
-/// preference; the strength is what it comes to. Refuses no_choice_fits when no pail of known strength fits.
+/// Pails only and nothing fresh: as near to `working_mass` as whole pails come without exceeding it, in the same order
+/// of preference; the strength is what it comes to. Refuses no_choice_fits when no pail of known strength fits.
 Answer<PailChoice> choose_pails_only(std::span<const PailAtHand> pails, Mass working_mass);
 
 } // namespace soakbook::maths

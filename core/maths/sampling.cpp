@@ -10,7 +10,9 @@
 namespace soakbook::maths {
 namespace {
 
-Unanswerable unfit(Mass m) { return m.count <= 0 ? Unanswerable::not_a_quantity : Unanswerable::too_large; }
+Unanswerable unfit(Mass m) {
+    return m.count <= 0 ? Unanswerable::not_a_quantity : Unanswerable::too_large;
+}
 
 std::optional<Unanswerable> unfit(const Target& target) {
     if (!is_amount(target.weight))

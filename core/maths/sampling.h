@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a sample of strips says: mean, spread and its interval, uptake, acid per strip, and the verdict against the target.
-// Strips weighed together give a mean and nothing about their spread; strips weighed one by one give both.
+// What a sample of strips says: mean, spread and its interval, uptake, acid per strip, and the verdict against the
+// target. Strips weighed together give a mean and nothing about their spread; strips weighed one by one give both.
 // Source of the interval: mean +- t s / sqrt(n), NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2.
 #pragma once
 
@@ -61,24 +61,25 @@ struct Target {
     constexpr Mass most() const { return weight + tolerance; }
 };
 
-/// From the mean alone: strips weighed together have no interval. Refuses a mean or target of zero or less and a negative
-/// tolerance.
+/// From the mean alone: strips weighed together have no interval. Refuses a mean or target of zero or less and a
+/// negative tolerance.
 Answer<Verdict> verdict_together(Mass mean, Target target);
 
 /// The verdict on strips weighed one by one.
 struct Judged {
     Verdict verdict = Verdict::weigh_more;
     Spread spread;
-    /// With weigh_more: how many more of such strips would settle it if the mean and spread stay; none when the mean sits
-    /// so near a limit that a thousand would not.
+    /// With weigh_more: how many more of such strips would settle it if the mean and spread stay; none when the mean
+    /// sits so near a limit that a thousand would not.
     std::optional<std::int64_t> more;
 };
 /// On target when the whole interval lies within the tolerance, light or heavy when the whole of it lies outside, else
 /// weigh more. Refuses as spread_of and verdict_together.
-Answer<Judged> judge_one_by_one(std::span<const Mass> one_by_one, Target target, Fraction confidence = usual_confidence);
+Answer<Judged> judge_one_by_one(std::span<const Mass> one_by_one, Target target,
+                                Fraction confidence = usual_confidence);
 
-/// How many strips in all a sample needs so that its interval half-width is at most `half_width` grams, when single strips
-/// spread by `deviation` grams. Refuses a spread or width not above zero, and not_reached beyond `most`.
+/// How many strips in all a sample needs so that its interval half-width is at most `half_width` grams, when single
+/// strips spread by `deviation` grams. Refuses a spread or width not above zero, and not_reached beyond `most`.
 Answer<std::int64_t> strips_to_weigh(double deviation, double half_width, Fraction confidence = usual_confidence,
                                      std::int64_t most = 1000);
 

@@ -47,7 +47,8 @@ public:
             std::vector<Missing> group = last_group();
             auto days = m_queue.latest(strips_of(group), day_of(group.front()), m_question.today);
             // Started so early that its last strips would be out of date: the earlier needs get a batch of their own.
-            while (days && !keeps_until(days->bag, day_of(group.back())) && day_of(group.front()) < day_of(group.back())) {
+            while (days && !keeps_until(days->bag, day_of(group.back())) &&
+                   day_of(group.front()) < day_of(group.back())) {
                 group.erase(group.begin(), std::find_if(group.begin(), group.end(), [&](const Missing& need) {
                                 return day_of(need) > day_of(group.front());
                             }));

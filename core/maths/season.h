@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A season: what the rounds need, which bags serve it, what is short, which batches make up for it, when each must start at
-// the latest, and what to buy. What is already too late is said first.
-// Source: common practice, no source; the days by keeping.h, the amounts by mixing.h.
+// A season: what the rounds need, which bags serve it, what is short, which batches make up for it, when each must
+// start at the latest, and what to buy. What is already too late is said first. Source: common practice, no source; the
+// days by keeping.h, the amounts by mixing.h.
 #pragma once
 
 #include "core/maths/mixing.h"
@@ -40,7 +40,7 @@ struct PlannedBatch {
 struct TooLate {
     std::size_t need = 0;
     std::int64_t strips = 0;
-    Day last_start{};          ///< when it would have had to start
+    Day last_start{};           ///< when it would have had to start
     std::optional<Day> ready{}; ///< when they can be there instead; none: not within two years
 };
 struct SeasonPlan {
@@ -50,12 +50,13 @@ struct SeasonPlan {
     Amounts material;                  ///< acid and glycerine for all batches
     std::int64_t dry_strips = 0;
 };
-/// Batches are as large as the workshop takes and start as late as they can, the last need first; strips of one serve only needs on which
-/// they are still in date. Refuses: as WorkshopQueue, use_stock and amounts_from_total; no months to keep; needs more than twenty
-/// years from today (out_of_range), more than ten million strips (too_large).
+/// Batches are as large as the workshop takes and start as late as they can, the last need first; strips of one serve
+/// only needs on which they are still in date. Refuses: as WorkshopQueue, use_stock and amounts_from_total; no months
+/// to keep; needs more than twenty years from today (out_of_range), more than ten million strips (too_large).
 Answer<SeasonPlan> plan_season(const SeasonQuestion& question);
 
-/// How many containers of `each` have to be bought when so much is at hand. Refuses negative amounts and an empty container.
+/// How many containers of `each` have to be bought when so much is at hand. Refuses negative amounts and an empty
+/// container.
 Answer<std::int64_t> containers_to_buy(Mass needed, Mass at_hand, Mass each);
 
 } // namespace soakbook::maths

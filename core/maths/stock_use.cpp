@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/stock_use.h"
 
+#include <queue>
+
 #include <algorithm>
 #include <numeric>
-#include <queue>
 
 namespace soakbook::maths {
 namespace {

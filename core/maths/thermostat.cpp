@@ -12,7 +12,9 @@ namespace {
 
 constexpr std::size_t pairs_for_a_line = 4;
 
-bool is_sensible(Temperature t) { return t >= Temperature{-5'000} && t <= Temperature{20'000}; }
+bool is_sensible(Temperature t) {
+    return t >= Temperature{-5'000} && t <= Temperature{20'000};
+}
 
 std::optional<Line> line_through(std::span<const DialPair> pairs) {
     if (pairs.size() < pairs_for_a_line)
@@ -60,13 +62,14 @@ private:
 Answer<OffsetRange> offsets(std::span<const DialPair> pairs) {
     if (pairs.empty())
         return unexpected(Unanswerable::too_few);
-    OffsetRange range{static_cast<std::int64_t>(pairs.size()), pairs[0].dial - pairs[0].probe,
-                      pairs[0].dial - pairs[0].probe};
+    OffsetRange range;
     for (const DialPair& pair : pairs) {
         if (!is_sensible(pair.dial) || !is_sensible(pair.probe))
             return unexpected(Unanswerable::out_of_range);
-        range.smallest = std::min(range.smallest, pair.dial - pair.probe);
-        range.largest = std::max(range.largest, pair.dial - pair.probe);
+        const Temperature offset = pair.dial - pair.probe;
+        range.smallest = range.pairs == 0 ? offset : std::min(range.smallest, offset);
+        range.largest = range.pairs == 0 ? offset : std::max(range.largest, offset);
+        ++range.pairs;
     }
     return range;
 }
@@ -84,7 +87,8 @@ Answer<DialAdvice> dial_for(std::span<const DialPair> pairs, const DialWish& wis
     const Temperature top = highest_seen->dial + wish.step;
     const Expectation expectation(*range, line_through(pairs));
 
-    // Down from the top in tenths of a degree (or finer, for a finer dial) to the first dial that keeps under the ceiling.
+    // Down from the top in tenths of a degree (or finer, for a finer dial) to the first dial that keeps under the
+    // ceiling.
     const Temperature stride{std::min<std::int64_t>(10, wish.step.count)};
     Temperature highest = top;
     while (highest >= bottom && expectation.at(highest).high > wish.ceiling)

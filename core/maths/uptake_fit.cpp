@@ -4,11 +4,10 @@
 #include "core/maths/distributions.h"
 #include "core/maths/exact.h"
 
-#include <gsl/gsl_blas.h>
-#include <gsl/gsl_multifit_nlinear.h>
-
 #include <algorithm>
 #include <cmath>
+#include <gsl/gsl_blas.h>
+#include <gsl/gsl_multifit_nlinear.h>
 #include <limits>
 #include <memory>
 
@@ -159,7 +158,9 @@ double error_of(const UptakeFit& fit, double by_plateau, double by_rate) {
 
 } // namespace
 
-double UptakeCurve::at(double t) const { return -plateau * std::expm1(-rate * t); }
+double UptakeCurve::at(double t) const {
+    return -plateau * std::expm1(-rate * t);
+}
 
 Answer<double> UptakeCurve::time_to(double grams_taken) const {
     if (!std::isfinite(grams_taken) || grams_taken <= 0.0 || !(plateau > 0.0) || !(rate > 0.0))
@@ -247,8 +248,8 @@ Answer<Interval> band_at(const UptakeFit& fit, double t, Fraction confidence) {
     if (!quantile)
         return unexpected(quantile.error());
     const double middle = fit.curve.at(t);
-    const double reach =
-        *quantile * error_of(fit, -std::expm1(-fit.curve.rate * t), fit.curve.plateau * t * std::exp(-fit.curve.rate * t));
+    const double reach = *quantile * error_of(fit, -std::expm1(-fit.curve.rate * t),
+                                              fit.curve.plateau * t * std::exp(-fit.curve.rate * t));
     if (!std::isfinite(middle) || !std::isfinite(reach))
         return unexpected(Unanswerable::out_of_range);
     return Interval{middle - reach, middle + reach};

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The curve by which strips take up liquid: `w(t) = dry + U (1 - exp(-k t))`, fitted through the weighings of one soak with the
-// dry weight known; and the time at which a target is reached, with how sure that is.
-// Source: nonlinear least squares (Bates & Watts 1988, Nonlinear Regression Analysis, ch. 2) by the GNU Scientific
-// Library with the analytic Jacobian. Time in one unit throughout, whichever the caller uses; weights in grams.
+// The curve by which strips take up liquid: `w(t) = dry + U (1 - exp(-k t))`, fitted through the weighings of one soak
+// with the dry weight known; and the time at which a target is reached, with how sure that is. Source: nonlinear least
+// squares (Bates & Watts 1988, Nonlinear Regression Analysis, ch. 2) by the GNU Scientific Library with the analytic
+// Jacobian. Time in one unit throughout, whichever the caller uses; weights in grams.
 #pragma once
 
 #include "core/maths/line_fit.h"
@@ -42,9 +42,9 @@ struct UptakeFit {
 };
 
 /// Fits points of (time, grams taken up). `start` is where the search begins; without one it finds its own.
-/// Refuses: not_a_quantity for negative times and what is not finite, too_few under three readings or under two times after zero,
-/// no_rise when nothing is taken up or the weights fall with time, no_fit when the readings lie on a straight line (the plateau is not in sight)
-/// or all on the plateau (how fast it was reached is not to be seen).
+/// Refuses: not_a_quantity for negative times and what is not finite, too_few under three readings or under two times
+/// after zero, no_rise when nothing is taken up or the weights fall with time, no_fit when the readings lie on a
+/// straight line (the plateau is not in sight) or all on the plateau (how fast it was reached is not to be seen).
 Answer<UptakeFit> fit_uptake(std::span<const Point> readings, std::optional<UptakeCurve> start = std::nullopt);
 
 /// One weighing of a soak.
@@ -55,7 +55,8 @@ struct WeighIn {
 /// The same for mean weights of wet strips. Refuses as above, and amounts of zero or less.
 Answer<UptakeFit> fit_weights(std::span<const WeighIn> weighings, Mass dry);
 
-/// When that much is taken up by the fitted curve, with its interval by the delta method (Student's t); never below zero.
+/// When that much is taken up by the fitted curve, with its interval by the delta method (Student's t); never below
+/// zero.
 struct TimeReached {
     double time = 0.0;
     Interval interval;

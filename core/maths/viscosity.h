@@ -8,11 +8,11 @@
 
 namespace soakbook::maths {
 
-/// Dynamic viscosity of glycerol in water, mPa s; `glycerol` is its mass fraction. Refuses a fraction outside 0 to 1 and
-/// temperatures outside 0 to 100 C.
+/// Dynamic viscosity of glycerol in water, mPa s; `glycerol` is its mass fraction. Refuses a fraction outside 0 to 1
+/// and temperatures outside 0 to 100 C.
 Answer<double> glycerol_viscosity(Fraction glycerol, Temperature temperature);
-/// How many times as long strips soak at `colder` as at `warmer` (below 1 the other way round), for pure glycerol. Refuses as
-/// above.
+/// How many times as long strips soak at `colder` as at `warmer` (below 1 the other way round), for pure glycerol.
+/// Refuses as above.
 Answer<double> soak_time_ratio(Temperature warmer, Temperature colder);
 
 } // namespace soakbook::maths

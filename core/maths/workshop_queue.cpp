@@ -98,8 +98,12 @@ BatchDays WorkshopQueue::forward_from(Day start) const {
 }
 
 /// A step done within a day still takes that day.
-Day WorkshopQueue::tank_free(const BatchDays& days) { return std::max(days.flood, days_after(days.start, 1)); }
-Day WorkshopQueue::bins_free(const BatchDays& days) { return std::max(days.bag, days_after(days.flood, 1)); }
+Day WorkshopQueue::tank_free(const BatchDays& days) {
+    return std::max(days.flood, days_after(days.start, 1));
+}
+Day WorkshopQueue::bins_free(const BatchDays& days) {
+    return std::max(days.bag, days_after(days.flood, 1));
+}
 
 /// Finds a tank and bins that are free on those days: the smallest tank that will do.
 bool WorkshopQueue::place(BatchDays& days, std::int64_t strips) const {

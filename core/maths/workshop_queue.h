@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// When a batch can be made: tanks and bins are two queues, and hands are there on the user's working days only. A tank is free again on
-// the day its liquid goes to the bins, a bin on the day its strips are bagged.
-// Source: common practice, no source.
+// When a batch can be made: tanks and bins are two queues, and hands are there on the user's working days only. A tank
+// is free again on the day its liquid goes to the bins, a bin on the day its strips are bagged. Source: common
+// practice, no source.
 #pragma once
 
 #include "core/maths/quantities.h"
@@ -44,13 +44,15 @@ struct BatchDays {
 
 class WorkshopQueue {
 public:
-    /// Refuses a workshop without tanks or bins, steps that are negative or over a year, and a week without a working day.
+    /// Refuses a workshop without tanks or bins, steps that are negative or over a year, and a week without a working
+    /// day.
     static Answer<WorkshopQueue> in(Workshop workshop);
 
     /// The most strips one batch can have.
     std::int64_t largest_batch() const;
-    /// The latest days on which a batch of `strips` can be made so that it is ready by that day, not looking further back than `back_to` for
-    /// its start. Nothing when there is no such time, or the batch is larger than the workshop takes.
+    /// The latest days on which a batch of `strips` can be made so that it is ready by that day, not looking further
+    /// back than `back_to` for its start. Nothing when there is no such time, or the batch is larger than the workshop
+    /// takes.
     std::optional<BatchDays> latest(std::int64_t strips, Day ready_by, Day back_to) const;
     /// The earliest days from `from` on, within two years.
     std::optional<BatchDays> earliest(std::int64_t strips, Day from) const;

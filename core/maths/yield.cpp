@@ -8,7 +8,9 @@
 namespace soakbook::maths {
 namespace {
 
-Unanswerable unfit(Mass m) { return m.count <= 0 ? Unanswerable::not_a_quantity : Unanswerable::too_large; }
+Unanswerable unfit(Mass m) {
+    return m.count <= 0 ? Unanswerable::not_a_quantity : Unanswerable::too_large;
+}
 
 /// What one bin takes for good: its strips' uptake and its drip.
 Answer<Mass> taken_per_bin(const Soaking& soaking) {

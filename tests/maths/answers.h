@@ -5,16 +5,19 @@
 #include "core/maths/quantities.h"
 #include "core/maths/result.h"
 
+#include <cmath>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-
-#include <cmath>
 #include <ostream>
 
 namespace soakbook::maths {
 
-template <class Tag> void PrintTo(const Quantity<Tag>& quantity, std::ostream* out) { *out << quantity.count; }
-inline void PrintTo(Unanswerable why, std::ostream* out) { *out << "refused, reason " << static_cast<int>(why); }
+template <class Tag> void PrintTo(const Quantity<Tag>& quantity, std::ostream* out) {
+    *out << quantity.count;
+}
+inline void PrintTo(Unanswerable why, std::ostream* out) {
+    *out << "refused, reason " << static_cast<int>(why);
+}
 inline void PrintTo(const Day& day, std::ostream* out) {
     const std::chrono::year_month_day date{day};
     *out << static_cast<int>(date.year()) << '-' << static_cast<unsigned>(date.month()) << '-'

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/balance.h"
-
 #include "core/maths/exact.h"
 #include "tests/maths/answers.h"
 

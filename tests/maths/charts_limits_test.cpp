@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/charts_limits.h"
-
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -17,7 +16,8 @@ TEST(Chart, an_outlier_is_marked) {
 TEST(Chart, the_eighth_in_a_row_on_one_side_is_marked_and_each_after_it) {
     std::vector<double> figures(9, 1.0);
     const auto marks = chart_marks(figures, 0.0, -3, 3).value();
-    EXPECT_THAT(marks, testing::ElementsAre(ChartMark{7, ChartSignal::run_of_eight}, ChartMark{8, ChartSignal::run_of_eight}));
+    EXPECT_THAT(marks,
+                testing::ElementsAre(ChartMark{7, ChartSignal::run_of_eight}, ChartMark{8, ChartSignal::run_of_eight}));
     figures[4] = 0.0; // on the mean: the run ends
     EXPECT_THAT(chart_marks(figures, 0.0, -3, 3).value(), testing::IsEmpty());
     figures[4] = -1.0;

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/codes.h"
-
 #include "tests/maths/answers.h"
 
 #include <set>
@@ -22,11 +21,17 @@ TEST(Codes, one_wrong_sign_is_refused_as_a_slip) {
 }
 
 TEST(Codes, what_looks_like_no_code_is_refused) {
-    for (const char* text : {"", " ", "-", "S", "S11", "S118", "X1185", "SI185", "SO185", "S11 8I", "S118O", "S0001V",
-                             "S1185S1185S1185", "S11\xC3\xA9" "5", "S000V", "1185", "S118*"})
+    for (const char* text :
+         {"", " ", "-", "S", "S11", "S118", "X1185", "SI185", "SO185", "S11 8I", "S118O", "S0001V", "S1185S1185S1185",
+          "S11\xC3\xA9"
+          "5",
+          "S000V", "1185", "S118*"})
         EXPECT_THAT(parse_code(text), Refuses(Unanswerable::bad_code)) << text;
     EXPECT_THAT(parse_code(std::string(1'000'000, 'S')), Refuses(Unanswerable::bad_code));
-    EXPECT_THAT(parse_code(std::string_view("S1\0" "85", 5)), Refuses(Unanswerable::bad_code));
+    EXPECT_THAT(parse_code(std::string_view("S1\0"
+                                            "85",
+                                            5)),
+                Refuses(Unanswerable::bad_code));
 }
 
 TEST(Codes, numbers_that_are_no_numbers_get_no_code) {

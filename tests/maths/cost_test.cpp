@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/cost.h"
-
 #include "core/maths/exact.h"
 #include "tests/maths/answers.h"
 
@@ -11,7 +10,9 @@
 namespace soakbook::maths {
 namespace {
 
-constexpr Money money(std::int64_t units) { return {units * 10'000}; }
+constexpr Money money(std::int64_t units) {
+    return {units * 10'000};
+}
 
 TEST(Cost, part_of_a_can_costs_its_part) {
     EXPECT_THAT(cost_of(kilograms(37.5), money(50), kilograms(25)), Is(money(75)));

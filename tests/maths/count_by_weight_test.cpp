@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/count_by_weight.h"
-
 #include "core/maths/exact.h"
 #include "tests/maths/answers.h"
 

@@ -2,7 +2,6 @@
 #include "core/maths/density.h"
 #include "core/maths/level_mark.h"
 #include "core/maths/viscosity.h"
-
 #include "tests/maths/answers.h"
 
 #include <limits>

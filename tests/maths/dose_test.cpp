@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/dose.h"
-
 #include "core/maths/exact.h"
 #include "tests/maths/answers.h"
 
@@ -15,7 +14,9 @@ DoseRule one_for_each(std::int64_t frames_tenths) {
     rule.frames_tenths = frames_tenths;
     return rule;
 }
-DoseRule per_box(std::int64_t strips) { return {DoseKind::per_brood_box, strips, 0, {}, {}}; }
+DoseRule per_box(std::int64_t strips) {
+    return {DoseKind::per_brood_box, strips, 0, {}, {}};
+}
 
 TEST(Dose, frames_begun_count_as_full_ones) {
     EXPECT_THAT(strips_for(one_for_each(25), {{}, 51}), Is(3));

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/hazard.h"
-
 #include "tests/maths/answers.h"
 
 #include <algorithm>

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/maths/mixing.h"
-
 #include "core/maths/exact.h"
+#include "core/maths/mixing.h"
 #include "tests/maths/answers.h"
 
 #include <array>

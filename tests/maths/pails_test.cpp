@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/pails.h"
-
 #include "tests/maths/answers.h"
 
 #include <chrono>
@@ -168,7 +167,8 @@ std::optional<Rank> rank(const std::vector<PailAtHand>& pails, const std::vector
     for (const auto& [from, mass] : by_day)
         result.by_day.push_back(mass);
     const auto fresh = amounts_with_pails(wish.total, wish.strength, wish.assay, inputs);
-    if (!fresh || fresh->acid > wish.acid.value_or(wish.total) || fresh->glycerine > wish.glycerine.value_or(wish.total))
+    if (!fresh || fresh->acid > wish.acid.value_or(wish.total) ||
+        fresh->glycerine > wish.glycerine.value_or(wish.total))
         return std::nullopt;
     return result;
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/maths/sampling.h"
-
 #include "core/maths/exact.h"
+#include "core/maths/sampling.h"
 #include "tests/maths/answers.h"
 
 #include <random>

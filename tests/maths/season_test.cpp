@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/season.h"
-
 #include "tests/maths/answers.h"
 
 #include <chrono>
@@ -12,7 +11,9 @@ namespace {
 
 const Day today = day(2026, 3, 2); // a Monday
 
-Workshop workshop() { return {{960}, 2, 480, {1, 1, 1, 7}, {true, true, true, true, true, true, true}}; }
+Workshop workshop() {
+    return {{960}, 2, 480, {1, 1, 1, 7}, {true, true, true, true, true, true, true}};
+}
 
 SeasonQuestion question(const std::vector<StripNeed>& needs, const std::vector<StockBag>& bags) {
     return {today, needs, bags, workshop(), 12, grams(23), kilograms(31.25), percent(40), percent(100)};

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/maths/thermostat.h"
-
 #include "core/maths/line_fit.h"
+#include "core/maths/thermostat.h"
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -19,7 +18,9 @@ const std::vector<DialPair> five{{celsius(50), celsius(47.1)},
                                  {celsius(62), celsius(57.2)},
                                  {celsius(64), celsius(58.8)}};
 
-DialWish wish(double wanted) { return {celsius(wanted), celsius(60), celsius(1)}; }
+DialWish wish(double wanted) {
+    return {celsius(wanted), celsius(60), celsius(1)};
+}
 
 // Common practice, no source.
 TEST(Thermostat, two_pairs_give_a_range_and_the_smaller_offset_keeps_the_ceiling) {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/uptake_fit.h"
-
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -92,7 +91,8 @@ TEST(Uptake, a_step_does_not_run_off_to_an_endless_rate) {
 TEST(Uptake, refuses_times_and_weights_that_are_none) {
     const double nan = std::numeric_limits<double>::quiet_NaN();
     const double endless = std::numeric_limits<double>::infinity();
-    for (const Point bad : {Point{-1, 2}, Point{nan, 2}, Point{2, nan}, Point{endless, 2}, Point{2, -endless}, Point{2, 1e300}}) {
+    for (const Point bad :
+         {Point{-1, 2}, Point{nan, 2}, Point{2, nan}, Point{endless, 2}, Point{2, -endless}, Point{2, 1e300}}) {
         const std::array points{Point{1, 1}, Point{3, 2}, bad};
         EXPECT_THAT(fit_uptake(points), Refuses(Unanswerable::not_a_quantity));
     }

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/maths/yield.h"
-
 #include "tests/maths/answers.h"
 
 #include <random>

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Control chart limits and constants.
 #include "core/maths/charts_limits.h"
-
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -27,7 +26,8 @@ TEST(OutsideChart, constants_of_the_moving_range) {
     EXPECT_NEAR(individuals_limits(one_apart)->range_upper, 3.266532, 5e-7);
 }
 
-// Source: Montgomery, appendix VI, and ASTM E2587, table of control limit factors; the last rows n = 15 and 25 from memory.
+// Source: Montgomery, appendix VI, and ASTM E2587, table of control limit factors; the last rows n = 15 and 25 from
+// memory.
 TEST(OutsideChart, constants_of_mean_and_deviation_charts) {
     const auto five = subgroup_constants(5);
     ASSERT_TRUE(five);
@@ -46,7 +46,8 @@ TEST(OutsideChart, constants_of_mean_and_deviation_charts) {
     EXPECT_NEAR(subgroup_constants(25)->b4, 1.435, 5e-4);
 }
 
-// Source: c4 = sqrt(2 / (n - 1)) Gamma(n / 2) / Gamma((n - 1) / 2), the definition; the C library's gamma as a second opinion.
+// Source: c4 = sqrt(2 / (n - 1)) Gamma(n / 2) / Gamma((n - 1) / 2), the definition; the C library's gamma as a second
+// opinion.
 TEST(OutsideChart, c4_as_the_gamma_function_has_it) {
     for (int n = 2; n <= 150; ++n) {
         const double c4 = std::sqrt(2.0 / (n - 1.0)) * std::tgamma(n / 2.0) / std::tgamma((n - 1.0) / 2.0);

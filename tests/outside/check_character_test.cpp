@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The check character of codes, and the share of slips it catches.
 #include "core/maths/codes.h"
-
 #include "tests/maths/answers.h"
 
 #include <string>
@@ -41,7 +40,8 @@ TEST(OutsideCheckCharacter, every_single_wrong_character_is_caught) {
     EXPECT_GT(tried, 70'000);
 }
 
-// Source: ISO/IEC 7064: nearly every swap of neighbours is caught; the share is measured here over 30 000 codes of each kind.
+// Source: ISO/IEC 7064: nearly every swap of neighbours is caught; the share is measured here over 30 000 codes of each
+// kind.
 TEST(OutsideCheckCharacter, nearly_every_swap_of_neighbours_is_caught) {
     long swapped = 0;
     long caught = 0;

@@ -2,7 +2,6 @@
 // Yield, balance and shares from the trade.
 #include "core/maths/balance.h"
 #include "core/maths/yield.h"
-
 #include "tests/maths/answers.h"
 
 namespace soakbook::maths {

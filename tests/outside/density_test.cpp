@@ -3,7 +3,6 @@
 #include "core/maths/density.h"
 #include "core/maths/level_mark.h"
 #include "core/maths/viscosity.h"
-
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -32,7 +31,8 @@ TEST(OutsideDensity, cheng) {
     EXPECT_THAT(glycerol_density(celsius(0)), IsNear(1277.0, 1e-9));
     EXPECT_THAT(glycerol_density(celsius(20)), IsNear(1263.92, 1e-9));
     EXPECT_THAT(glycerol_density(celsius(100)), IsNear(1211.6, 1e-9));
-    EXPECT_NEAR(*glycerol_density(celsius(20)) / *glycerol_density(celsius(20), DensitySource::volk_kaehler_2018), 1.002, 0.0005);
+    EXPECT_NEAR(*glycerol_density(celsius(20)) / *glycerol_density(celsius(20), DensitySource::volk_kaehler_2018),
+                1.002, 0.0005);
 }
 
 // Source: computed from ideal volumes with Cheng 2008; an estimate, and labelled so.
@@ -55,8 +55,8 @@ TEST(OutsideViscosity, plain_water_is_water) {
     EXPECT_THAT(glycerol_viscosity(Fraction{}, celsius(20)), IsNear(1.0016, 0.012));
 }
 
-// Source: Segur & Oberstar 1951, Ind. Eng. Chem. 43:2117 (values from memory): 1410 and 219 mPa s at 20 C for 100 % and 90 %;
-// Cheng fits such data within a few per cent.
+// Source: Segur & Oberstar 1951, Ind. Eng. Chem. 43:2117 (values from memory): 1410 and 219 mPa s at 20 C for 100 % and
+// 90 %; Cheng fits such data within a few per cent.
 TEST(OutsideViscosity, segur_and_oberstar_within_three_per_cent) {
     EXPECT_THAT(glycerol_viscosity(percent(100), celsius(20)), IsNear(1410.0, 1410.0 * 0.03));
     EXPECT_THAT(glycerol_viscosity(percent(90), celsius(20)), IsNear(219.0, 219.0 * 0.03));

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A second opinion on every quantile: Boost.Math beside the GNU Scientific Library.
 #include "core/maths/distributions.h"
-
 #include "tests/maths/answers.h"
 
 #include <boost/math/distributions/beta.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
-
 #include <limits>
 #include <thread>
 #include <vector>

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Months after a date, windows and how long records are kept.
 #include "core/maths/keeping.h"
-
 #include "tests/maths/answers.h"
 
 namespace soakbook::maths {
 namespace {
 
-// Source: W3C XML Schema Part 2, appendix E: days beyond the month's end become its last day. Dates worked by that rule.
+// Source: W3C XML Schema Part 2, appendix E: days beyond the month's end become its last day. Dates worked by that
+// rule.
 TEST(OutsideKeeping, months_clamp_to_the_last_day) {
     EXPECT_THAT(months_after(day(2024, 2, 29), 12), Is(day(2025, 2, 28)));
     EXPECT_THAT(months_after(day(2024, 8, 31), 6), Is(day(2025, 2, 28)));

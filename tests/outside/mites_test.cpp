@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Intervals of a rate, and efficacy.
 #include "core/maths/mites.h"
-
 #include "tests/maths/answers.h"
 
 #include <boost/math/distributions/binomial.hpp>
@@ -53,8 +52,10 @@ TEST(OutsideMites, clopper_and_pearson_as_boost_has_it) {
         for (const int mites : {1, 2, 6, 15, 19}) {
             const auto interval = mite_rate_exact(mites, bees);
             ASSERT_TRUE(interval);
-            EXPECT_NEAR(interval->low, Binomial::find_lower_bound_on_p(bees, mites, 0.025), 1e-9) << mites << '/' << bees;
-            EXPECT_NEAR(interval->high, Binomial::find_upper_bound_on_p(bees, mites, 0.025), 1e-9) << mites << '/' << bees;
+            EXPECT_NEAR(interval->low, Binomial::find_lower_bound_on_p(bees, mites, 0.025), 1e-9)
+                << mites << '/' << bees;
+            EXPECT_NEAR(interval->high, Binomial::find_upper_bound_on_p(bees, mites, 0.025), 1e-9)
+                << mites << '/' << bees;
         }
 }
 

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Molar masses and the two forms of the acid.
-#include "core/maths/mixing.h"
-
 #include "core/maths/density.h"
+#include "core/maths/mixing.h"
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -21,8 +20,8 @@ TEST(OutsideMixing, molar_masses_follow_from_the_standard_atomic_weights) {
     EXPECT_NEAR(1.0 - molar_mass_anhydrous / molar_mass_dihydrate, 0.285807, 5e-7);
 }
 
-// Source: CRC Handbook of Chemistry and Physics, physical constants of organic compounds, oxalic acid 90.03 and dihydrate
-// 126.07 g/mol (from memory; older atomic weights).
+// Source: CRC Handbook of Chemistry and Physics, physical constants of organic compounds, oxalic acid 90.03 and
+// dihydrate 126.07 g/mol (from memory; older atomic weights).
 TEST(OutsideMixing, molar_masses_agree_with_the_handbook_table) {
     EXPECT_NEAR(molar_mass_anhydrous, 90.03, 0.01);
     EXPECT_NEAR(molar_mass_dihydrate, 126.07, 0.01);
@@ -62,8 +61,8 @@ TEST(OutsideMixing, a_kilogram_at_forty_per_cent) {
     EXPECT_THAT(volume_of(amounts->glycerine, glycerol_density(celsius(22)).value()), Is(millilitres(475.205)));
 }
 
-// Source: Pearson's square, the mixing cross of pharmacy and dairy textbooks (common practice): from 50 % and 30 % to 35 %
-// takes one part to three.
+// Source: Pearson's square, the mixing cross of pharmacy and dairy textbooks (common practice): from 50 % and 30 % to
+// 35 % takes one part to three.
 TEST(OutsideMixing, agrees_with_the_mixing_cross) {
     const std::array pails{Input{kilograms(1), percent(50)}, Input{kilograms(3), percent(30)}};
     EXPECT_EQ(mixture_of(pails)->strength(), percent(35));

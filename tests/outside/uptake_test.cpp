@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The uptake curve against certified and published fits of the same model.
 #include "core/maths/uptake_fit.h"
-
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -35,8 +34,8 @@ TEST(OutsideUptake, nist_misra_1a_from_both_its_starts_and_its_own) {
     expect_misra_1a(fit_uptake(misra_1a));
 }
 
-// Source: NIST StRD nonlinear regression, BoxBOD (certified values; data from memory): a steep curve with few points, where
-// Gauss-Newton from the first start runs away.
+// Source: NIST StRD nonlinear regression, BoxBOD (certified values; data from memory): a steep curve with few points,
+// where Gauss-Newton from the first start runs away.
 TEST(OutsideUptake, nist_box_bod) {
     const std::array box_bod{Point{1, 109}, Point{2, 149}, Point{3, 149}, Point{5, 191}, Point{7, 213}, Point{10, 224}};
     const auto fit = fit_uptake(box_bod);

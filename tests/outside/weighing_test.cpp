@@ -2,7 +2,6 @@
 // The mean of a sample, its interval, the acid in a strip.
 #include "core/maths/distributions.h"
 #include "core/maths/sampling.h"
-
 #include "tests/maths/answers.h"
 
 #include <array>
@@ -33,8 +32,8 @@ TEST(OutsideWeighing, five_weights_with_their_interval) {
     EXPECT_NEAR(spread->interval.high, 6.60615, 5e-6);
 }
 
-// Source: NIST/SEMATECH 1.3.5.2, heat flow meter data ZARR13 (from memory): n 195, mean 9.261460, s 0.022789, 95 % limits 9.258242 and
-// 9.264679. Only the summary is published there, so the half-width is checked from it.
+// Source: NIST/SEMATECH 1.3.5.2, heat flow meter data ZARR13 (from memory): n 195, mean 9.261460, s 0.022789, 95 %
+// limits 9.258242 and 9.264679. Only the summary is published there, so the half-width is checked from it.
 TEST(OutsideWeighing, heat_flow_meter_limits) {
     const double t = student_quantile(0.975, 194).value();
     EXPECT_NEAR(t, 1.9723, 5e-5);
