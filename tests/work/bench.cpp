@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench.h"
 
-#include "core/work/shed_view.h"
-
 namespace soakbook::book {
 void PrintTo(const Piece& piece, std::ostream* out) {
     *out << piece.key.toStdString() << " (" << piece.count << ", " << piece.subject.toStdString() << ")";
@@ -123,7 +121,7 @@ BatchId Bench::mixed_batch(int n, std::optional<maths::Mass> total, const std::v
     const BatchId batch = must(plan_mix(book(), wanted, on_day(n, 17), yes)).batch;
     WeighedMix weighed;
     weighed.batch = batch;
-    for (const InputLine& input : batch_view(book(), batch, maths::days_after(first_day, n))->inputs)
+    for (const InputLine& input : inputs_of(batch))
         weighed.masses.push_back({input.id, input.planned});
     must(weigh_mix(book(), weighed, on_day(n, 18)));
     return batch;
@@ -157,9 +155,14 @@ BatchId Bench::soaked_batch(int n, int bins) {
     return batch;
 }
 
+BatchView Bench::view(BatchId batch) { return *batch_view(book(), batch, first_day); }
+
+std::vector<InputLine> Bench::inputs_of(BatchId batch) { return view(batch).inputs; }
+
 std::vector<SoakId> Bench::soaks_of(BatchId batch) {
     std::vector<SoakId> ids;
-    for (const SoakLine& soak : batch_view(book(), batch, first_day)->soaks)
+    const BatchView whole = view(batch);
+    for (const SoakLine& soak : whole.soaks)
         ids.push_back(soak.id);
     return ids;
 }
@@ -191,7 +194,8 @@ BatchId Bench::bagged_batch(int n, int bins) {
 
 std::vector<BagId> Bench::bags_of(BatchId batch) {
     std::vector<BagId> ids;
-    for (const BatchBag& bag : batch_view(book(), batch, first_day)->bags)
+    const BatchView whole = view(batch);
+    for (const BatchBag& bag : whole.bags)
         ids.push_back(bag.id);
     return ids;
 }

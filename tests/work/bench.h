@@ -12,6 +12,7 @@
 #include "core/work/mix.h"
 #include "core/work/outcome.h"
 #include "core/work/setup.h"
+#include "core/work/shed_view.h"
 #include "core/work/soak.h"
 #include "core/work/weigh.h"
 
@@ -71,6 +72,8 @@ public:
     work::BatchId clear_batch(int n = 0, std::optional<maths::Mass> total = std::nullopt, const std::vector<work::PailId>& pails = {});
     /// 480 strips in each bin at 10:00 of day n + 1.
     work::BatchId soaked_batch(int n = 0, int bins = 2);
+    work::BatchView view(work::BatchId batch);
+    std::vector<work::InputLine> inputs_of(work::BatchId batch);
     std::vector<work::SoakId> soaks_of(work::BatchId batch);
     /// Ten strips of 33.9 g on average out of each bin, taken out, at 10:00 of day n + 2.
     work::BatchId weighed_batch(int n = 0, int bins = 2);
