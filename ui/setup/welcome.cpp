@@ -86,6 +86,8 @@ Welcome::Welcome(Habits& habits, const QString& suggested_path, Make make, QWidg
     setFocusProxy(m_name);
 }
 
+Welcome::~Welcome() = default;
+
 void Welcome::add_units() {
     //: A field's label: units of weight and temperature; and its sentence of help.
     m_units = m_form->add(tr("Units"), new ChoiceField, QStringLiteral("units"), tr("For reading and typing; any unit can be typed in any field."));

@@ -32,6 +32,7 @@ class Welcome : public QWidget {
 public:
     /// Makes the workbook; a refusal stands in the form, with "path" as its field where the file cannot be made.
     using Make = std::function<std::optional<work::Refusal>(const WelcomeAnswer& answer)>;
+    ~Welcome() override;
     /// `suggested_path` is where a workbook would lie if nobody says otherwise.
     Welcome(Habits& habits, const QString& suggested_path, Make make, QWidget* parent = nullptr);
     /// Says at the top why a file that was asked for is not open.

@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/register/register_place.h"
+
+#include "ui/papers/record_words.h"
+#include "ui/papers/register_paper.h"
+#include "ui/parts/cards.h"
+#include "ui/parts/desk.h"
+#include "ui/parts/page_scroll.h"
+#include "ui/parts/side_list.h"
+#include "ui/parts/theme.h"
+#include "ui/register/register_filter_bar.h"
+#include "ui/register/register_tables.h"
+
+#include <QLabel>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace soakbook::ui {
+
+namespace {
+
+constexpr int journal_most = 500;
+
+class RegisterPlace : public Place {
+    Q_OBJECT
+
+public:
+    explicit RegisterPlace(Desk& desk) : m_desk(desk) {
+        //: Name of the list of the Register's pages, read aloud.
+        m_list = new SideList(tr("Pages of the Register"));
+        m_list->setObjectName(QStringLiteral("register_pages"));
+        m_list->set_items({
+            //: A page of the Register, and what it holds.
+            {1, {}, tr("Treatments"), tr("what went where, and when"), {}, {}},
+            //: A page of the Register, and what it holds.
+            {2, {}, tr("Corrections"), tr("what it said before, and why"), {}, {}},
+            //: A page of the Register, and what it holds.
+            {3, {}, tr("Hives without strips"), tr("dead, gone, left out"), {}, {}},
+            //: A page of the Register, and what it holds.
+            {4, {}, tr("Journal"), tr("every entry, newest first"), {}, {}},
+        });
+        auto* page = new QWidget;
+        auto* column = new QVBoxLayout(page);
+        column->setContentsMargins(scaled(page_margin), scaled(16), scaled(page_margin), scaled(16));
+        column->setSpacing(scaled(12));
+        m_filter = new RegisterFilterBar(desk);
+        column->addWidget(m_filter);
+        m_sentence = new Sentence;
+        column->addWidget(m_sentence);
+        m_stack = new QStackedWidget;
+        m_treatments = make_treatments_model(desk, this);
+        m_corrections = make_corrections_model(desk, this);
+        m_hives = make_hive_states_model(desk, this);
+        m_journal = make_journal_model(desk, this);
+        //: Names of tables, read aloud, and what stands in them while they are empty.
+        add_table(QStringLiteral("register_treatments"), tr("Treatments"), m_treatments, {110, 130, 120, 70, 90, 90, 90, 110, 130, 110, 120, 260}, tr("No strips were hung in these days."));
+        //: The same.
+        add_table(QStringLiteral("register_corrections"), tr("Corrections"), m_corrections, {130, 150, 340, 280, 130}, tr("Nothing was corrected."));
+        //: The same.
+        add_table(QStringLiteral("register_hives"), tr("Hives without strips"), m_hives, {130, 160, 150, 150, 280}, tr("No hive was left without strips."));
+        //: The same.
+        add_table(QStringLiteral("register_journal"), tr("Journal"), m_journal, {80, 130, 340, 90, 130, 240}, tr("Nothing was entered yet."));
+        m_detail = make_label({}, Type::body, nullptr, true);
+        m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+        m_detail->setObjectName(QStringLiteral("register_detail"));
+        column->addWidget(m_stack, 1);
+        column->addWidget(m_detail);
+        //: Under the register: what it is, and what it is not.
+        column->addWidget(make_soft_label(tr("Kept with the fields that veterinary registers usually ask for. Home-made strips are no authorised product: whether and how they may be "
+                                             "used and recorded is for your authority to say. Records are commonly kept five years or longer."),
+                                          Type::small));
+        auto* layout = new QVBoxLayout(this);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->addWidget(new SplitPage(name(), {}, m_list, page));
+        m_list->choose(1);
+        make_actions();
+        connect(m_list, &SideList::chosen, this, [this](qint64 id) { show_page(static_cast<int>(id) - 1); });
+        connect(m_list, &SideList::entered_page, this, [this] { m_stack->currentWidget()->setFocus(); });
+        connect(m_filter, &RegisterFilterBar::changed, this, [this] { fill(); });
+    }
+
+    PlaceName place() const override { return PlaceName::register_; }
+    //: A place in the navigation: the record of treatments.
+    QString name() const override { return tr("Register"); }
+    QList<QAction*> head_actions() override { return {m_print, m_csv}; }
+    void take_focus() override { m_stack->currentWidget()->setFocus(); }
+
+    void open(const Intent& intent) override {
+        m_filter->set_batch({intent.task == QStringLiteral("batch") && !intent.ids.empty() ? intent.ids.front() : 0});
+        const int page = intent.task == QStringLiteral("corrections") ? 1 : intent.task == QStringLiteral("hives") ? 2 : intent.task == QStringLiteral("journal") ? 3 : 0;
+        m_list->choose(page + 1);
+        show_page(page);
+    }
+
+    void refresh() override {
+        m_filter->refresh();
+        fill();
+    }
+
+private:
+    void add_table(const QString& object, const QString& spoken, RowsModelBase* model, const std::vector<int>& widths, const QString& empty) {
+        auto* table = new RecordTable(object, spoken);
+        table->setObjectName(object);
+        table->set_rows_model(model);
+        table->set_start_widths(widths);
+        table->set_empty_text(empty);
+        m_stack->addWidget(table);
+        connect(table, &RecordTable::current_changed, this, [this] { show_detail(); });
+    }
+
+    void make_actions() {
+        //: A button: print the register.
+        m_print = new QAction(tr("Print or PDF"), this);
+        m_print->setObjectName(QStringLiteral("register_print"));
+        connect(m_print, &QAction::triggered, this, [this] { offer_register(m_desk, m_filter->filter(), this); });
+        //: A button: save the register for a spreadsheet.
+        m_csv = new QAction(tr("For a spreadsheet"), this);
+        m_csv->setObjectName(QStringLiteral("register_csv"));
+        connect(m_csv, &QAction::triggered, this, [this] {
+            const QString said = save_register_csv(m_desk, m_filter->filter(), this);
+            if (!said.isEmpty())
+                m_detail->setText(said);
+        });
+    }
+
+    void show_page(int page) {
+        m_stack->setCurrentIndex(page);
+        m_filter->setVisible(page != 3);
+        fill();
+    }
+
+    void fill() {
+        const work::RegisterFilter filter = m_filter->filter();
+        std::vector<work::RegisterLine> lines = work::treatments(m_desk.workbook(), filter);
+        show_sentence(lines);
+        m_treatments->set_rows(std::move(lines));
+        std::vector<NumberedCorrection> corrections;
+        for (work::CorrectionLine& line : work::corrections(m_desk.workbook(), filter))
+            corrections.push_back({static_cast<qint64>(corrections.size()) + 1, std::move(line)});
+        m_corrections->set_rows(std::move(corrections));
+        std::vector<NumberedHiveState> hives;
+        for (work::HiveStateLine& line : work::hive_states(m_desk.workbook(), filter))
+            hives.push_back({static_cast<qint64>(hives.size()) + 1, std::move(line)});
+        m_hives->set_rows(std::move(hives));
+        if (m_stack->currentIndex() == 3)
+            m_journal->set_rows(work::journal(m_desk.workbook(), journal_most));
+        show_detail();
+    }
+
+    void show_sentence(const std::vector<work::RegisterLine>& lines) {
+        int strips = 0;
+        int hanging = 0;
+        int made_void = 0;
+        maths::Mass acid{};
+        for (const work::RegisterLine& line : lines) {
+            if (!line.void_reason.isEmpty()) {
+                ++made_void;
+                continue;
+            }
+            strips += line.strips;
+            acid += line.acid.value_or(maths::Mass{});
+            hanging += line.pulled_on ? 0 : 1;
+        }
+        m_sentence->clear();
+        //: In a sentence of figures.
+        m_sentence->add(tr("<b>%n</b> treatment(s)", nullptr, static_cast<int>(lines.size()) - made_void));
+        //: In a sentence of figures.
+        m_sentence->add(tr("<b>%n</b> strip(s)", nullptr, strips));
+        //: In a sentence of figures; %1 is a mass.
+        m_sentence->add(tr("<b>%1</b> oxalic acid dihydrate").arg(m_desk.large(acid, 2)));
+        if (hanging > 0)
+            //: In a sentence of figures; treatments whose strips still hang.
+            m_sentence->add(State::resting, tr("<b>%n</b> still hanging", nullptr, hanging));
+        if (made_void > 0)
+            //: In a sentence of figures; treatments made void.
+            m_sentence->add(State::gone, tr("<b>%n</b> void, still shown", nullptr, made_void));
+    }
+
+    /// The row with the keyboard in full, since a note may be longer than its column.
+    void show_detail() {
+        auto* table = qobject_cast<RecordTable*>(m_stack->currentWidget());
+        const qint64 id = table ? table->current_id() : 0;
+        QString words;
+        if (m_stack->currentIndex() == 0) {
+            if (const work::RegisterLine* line = m_treatments->find(id))
+                words = line->hive + QStringLiteral(", ") + line->yard + QStringLiteral(". ") + treatment_notes(*line, m_desk);
+        } else if (m_stack->currentIndex() == 1) {
+            if (const NumberedCorrection* c = m_corrections->find(id))
+                words = c->line.record + QStringLiteral(": ") + correction_words(c->line, m_desk);
+        }
+        m_detail->setText(words);
+    }
+
+    Desk& m_desk;
+    SideList* m_list;
+    RegisterFilterBar* m_filter;
+    Sentence* m_sentence;
+    QStackedWidget* m_stack;
+    RowsModel<work::RegisterLine>* m_treatments;
+    RowsModel<NumberedCorrection>* m_corrections;
+    RowsModel<NumberedHiveState>* m_hives;
+    RowsModel<work::JournalLine>* m_journal;
+    QLabel* m_detail;
+    QAction* m_print = nullptr;
+    QAction* m_csv = nullptr;
+};
+
+} // namespace
+
+Place* make_register_place(Desk& desk) { return new RegisterPlace(desk); }
+
+} // namespace soakbook::ui
+
+#include "register_place.moc"
