@@ -4,6 +4,7 @@
 #include "ui/charts/axis_steps.h"
 #include "ui/charts/chart_frame.h"
 #include "ui/charts/chart_output.h"
+#include "ui/charts/mite_chart.h"
 #include "ui/charts/stock_band.h"
 #include "ui/charts/stock_by_month_chart.h"
 #include "ui/charts/strip_weight_chart.h"
@@ -102,6 +103,20 @@ StockBand year() {
     return band;
 }
 
+MiteCounts counted() {
+    MiteCounts mites;
+    mites.locale = british;
+    mites.unit = QStringLiteral("%");
+    mites.threshold = 3;
+    mites.strips = {{maths::day(2026, 9, 2), maths::day(2026, 10, 20)}};
+    // Handbook of the trade, section 10: 9/300 gives Wilson 1.59 to 5.60 %; the others are invented.
+    mites.points = {{maths::day(2026, 8, 1), QStringLiteral("1 Aug 2026"), 1.7, 0.7, 3.9, QStringLiteral("5 mites on 300 bees")},
+                    {maths::day(2026, 8, 29), QStringLiteral("29 Aug 2026"), 4.3, 2.5, 7.2, QStringLiteral("13 mites on 300 bees")},
+                    {maths::day(2026, 9, 20), QStringLiteral("20 Sep 2026"), 3.0, 1.59, 5.6, QStringLiteral("9 mites on 300 bees")},
+                    {maths::day(2026, 11, 3), QStringLiteral("3 Nov 2026"), 0.3, 0.1, 1.9, QStringLiteral("1 mite on 300 bees")}};
+    return mites;
+}
+
 template <class Chart, class Data> ChartFrame* framed(const Data& data) {
     auto* chart = new Chart;
     chart->set_data(data);
@@ -133,6 +148,7 @@ TEST_P(Themed, charts_are_drawn_within_their_frame) {
         {QStringLiteral("strips"), framed<StripWeightChart>(soaking_strips())},
         {QStringLiteral("stock"), framed<StockByMonthChart>(shelf())},
         {QStringLiteral("year"), framed<StockBandChart>(year())},
+        {QStringLiteral("mites"), framed<MiteChart>(counted())},
     };
     for (const auto& [name, frame] : frames) {
         SCOPED_TRACE(qPrintable(name));
@@ -206,7 +222,7 @@ TEST(Charts, the_table_behind_a_chart_is_one_key_away) {
 
 TEST(Charts, an_empty_chart_says_what_will_stand_there) {
     const std::vector<ChartFrame*> frames = {framed<TankTemperatureChart>(TankTemperature{}), framed<StripWeightChart>(StripWeight{}),
-                                             framed<StockByMonthChart>(StockByMonth{}), framed<StockBandChart>(StockBand{})};
+                                             framed<StockByMonthChart>(StockByMonth{}), framed<StockBandChart>(StockBand{}), framed<MiteChart>(MiteCounts{})};
     for (ChartFrame* frame : frames) {
         frame->show();
         EXPECT_TRUE(frame->plot()->is_empty());
@@ -288,6 +304,14 @@ TEST(Charts, stock_is_told_by_month_with_its_state) {
     StockBandChart band;
     band.set_data(year());
     EXPECT_EQ(band.words_at(3), QStringLiteral("Mar 2027: 1258 strips in date, Spring round needs 1342, 84 short"));
+}
+
+TEST(Charts, a_mite_count_is_said_with_its_interval_and_the_threshold) {
+    MiteChart chart;
+    chart.set_data(counted());
+    EXPECT_EQ(plain(chart.words_at(1)), QStringLiteral("29 Aug 2026: 4.3 %, between 2.5 % and 7.2 %, 13 mites on 300 bees, over the threshold of 3.0 %"));
+    EXPECT_FALSE(chart.words_at(2).contains(QStringLiteral("over"))); // on it is not over it
+    EXPECT_EQ(chart.table().rows.size(), 4U);
 }
 
 TEST(Charts, steps_on_axes_are_round_and_span_the_values) {

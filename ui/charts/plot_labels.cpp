@@ -117,6 +117,7 @@ void Plot::place_labels() {
     }
     place_base_line();
     std::vector<QRectF> taken;
+    const Label* before = nullptr;
     std::vector<std::pair<PlotLabel*, QRectF>> at_end;
     for (const Label& label : m_labels) {
         auto* item = new PlotLabel(label.text, font_of(m_look, label.strong), label.colour, label.grounded ? m_look.ground : QColor(), chart());
@@ -127,12 +128,16 @@ void Plot::place_labels() {
             continue;
         }
         if (label.side == LabelSide::left || label.side == LabelSide::right) {
+            if (before != nullptr && before->side == label.side && before->at == label.at) {
+                box.moveTop(taken.back().bottom()); // goes on from the label before
+            }
             const auto hits = [&box](const QRectF& other) { return box.intersects(other); };
             for (int tries = 0; tries < 8 && std::any_of(taken.begin(), taken.end(), hits); ++tries) {
                 box.translate(0, box.height());
             }
         }
         taken.push_back(box);
+        before = &label;
         item->setPos(box.topLeft());
     }
     std::stable_sort(at_end.begin(), at_end.end(), [](const auto& a, const auto& b) { return a.second.top() < b.second.top(); });

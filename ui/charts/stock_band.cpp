@@ -104,8 +104,9 @@ void StockBandChart::fill() {
     wanted->setPen(Qt::NoPen);
     QStringList names;
     for (const MonthInBand& month : m_data.months) {
-        safe->append(month.in_date - month.reach_limit);
-        reach->append(month.reach_limit);
+        const int dashed = std::min(month.reach_limit, month.in_date);
+        safe->append(month.in_date - dashed);
+        reach->append(dashed);
         wanted->append(-wanted_in(month));
         names.append(month.words);
     }
@@ -135,7 +136,7 @@ void StockBandChart::fill() {
         }
         if (month.reach_limit > 0) {
             //: within a bar; %1 is a number of strips that reach their limit in that month
-            add_label({x, static_cast<double>(month.in_date - month.reach_limit)}, tr("%1\nto limit").arg(m_data.locale.toString(month.reach_limit)),
+            add_label({x, static_cast<double>(std::max(0, month.in_date - month.reach_limit))}, tr("%1\nto limit").arg(m_data.locale.toString(month.reach_limit)),
                       look.near, LabelSide::below);
         }
         add_stop({x, static_cast<double>(month.in_date)}, words_of(month));

@@ -47,13 +47,26 @@ tl::expected<LabelRun, LabelRefusal> set_labels(const std::vector<LabelContent>&
     style.dots_per_inch = sheet.dots_per_inch;
     LabelRun run{sheet, std::clamp(start, 0, std::max(0, sheet.labels_a_page() - 1)), {}};
     run.labels.reserve(contents.size());
+    // Labels that have the same things to say are set alike; a search for each would make thousands slow.
+    struct Alike {
+        LabelKind kind;
+        bool reserved;
+        LabelPieces pieces;
+        LabelPlan plan;
+    };
+    std::vector<Alike> kinds;
     for (std::size_t i = 0; i < contents.size(); ++i) {
-        // Only a label that has the same things to say is set after its neighbour, or it would lose more than it must.
-        const bool alike = i > 0 && pieces_of(contents[i - 1], style) == pieces_of(contents[i], style) &&
-                           contents[i - 1].reserved == contents[i].reserved && contents[i - 1].kind == contents[i].kind;
-        auto label = lay_out_label(contents[i], sheet.label, style, alike ? &run.labels.back().plan : nullptr);
+        const LabelContent& content = contents[i];
+        const LabelPieces pieces = pieces_of(content, style);
+        const auto same = std::find_if(kinds.begin(), kinds.end(), [&](const Alike& it) {
+            return it.kind == content.kind && it.reserved == content.reserved && it.pieces == pieces;
+        });
+        auto label = lay_out_label(content, sheet.label, style, same == kinds.end() ? nullptr : &same->plan);
         if (!label) {
             return tl::unexpected(LabelRefusal{i, label.error()});
+        }
+        if (same == kinds.end()) {
+            kinds.push_back({content.kind, content.reserved, pieces, label->plan});
         }
         run.labels.push_back(std::move(*label));
     }

@@ -75,7 +75,7 @@ SheetTable reading_table(int lines) {
     SheetTable table;
     //: heading on the mixing sheet
     table.title = Words::tr("Heat and clear");
-    table.row_height = 7.6;
+    table.row_height = 7.4;
     table.columns = {
         //: column to write in: day and time of day
         {Words::tr("Day, time"), 1.4, ColumnKind::write_in},

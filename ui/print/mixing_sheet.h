@@ -26,7 +26,7 @@ struct MixingSheet {
     QString ceiling;    ///< the tank is kept under it; empty: not said
     QString room_left;  ///< "9.5 kg under the brim"
     std::vector<MixingLine> lines;
-    int reading_lines = 8;
+    int reading_lines = 7;
 };
 
 PaperSheet sheet_of(const MixingSheet& mixing, const SheetHead& head);

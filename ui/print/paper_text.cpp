@@ -13,6 +13,9 @@ namespace {
 // Fonts are set in hundredths of a millimetre: whole pixels as Qt wants them, fine enough that no device's dots or
 // hinting change where a line breaks.
 constexpr double grain = 100.0;
+constexpr double widest = 1e5; // mm, a line that is never broken
+// A hair more, so that rounding never breaks a line that was given exactly its own width.
+constexpr double hair = 0.02;
 
 QFont paper_font(const TextRun& run, const PaperFaces& faces) {
     QFont font(run.code ? faces.codes : faces.words);
@@ -25,8 +28,7 @@ QFont paper_font(const TextRun& run, const PaperFaces& faces) {
 
 } // namespace
 
-PaperText::PaperText(const std::vector<TextRun>& runs, Qt::Alignment alignment, const PaperFaces& faces)
-    : m_alignment(alignment) {
+PaperText::PaperText(const std::vector<TextRun>& runs, Qt::Alignment alignment, const PaperFaces& faces) {
     QString text;
     QList<QTextLayout::FormatRange> formats;
     for (const TextRun& run : runs) {
@@ -46,23 +48,38 @@ PaperText::PaperText(const std::vector<TextRun>& runs, Qt::Alignment alignment, 
     option.setUseDesignMetrics(true);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     m_layout->setTextOption(option);
-    measure(runs, faces);
+    break_lines(widest);
 }
 
-void PaperText::measure(const std::vector<TextRun>& runs, const PaperFaces& faces) {
-    for (const TextRun& run : runs) {
-        const QFontMetricsF metrics(paper_font(run, faces));
-        for (const QString& word : run.text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-            m_longest_word = std::max(m_longest_word, metrics.horizontalAdvance(word) / grain);
+double PaperText::longest_word() const {
+    if (m_longest_word < 0) {
+        m_longest_word = 0;
+        for (const QTextLayout::FormatRange& run : m_layout->formats()) {
+            const QFontMetricsF metrics(run.format.font());
+            for (const QString& word : m_layout->text().mid(run.start, run.length).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+                m_longest_word = std::max(m_longest_word, metrics.horizontalAdvance(word) / grain);
+            }
         }
+        m_longest_word += hair;
     }
-    break_lines(1e5);
-    for (int i = 0; i < m_layout->lineCount(); ++i) {
-        m_natural_width = std::max(m_natural_width, m_layout->lineAt(i).naturalTextWidth() / grain);
+    return m_longest_word;
+}
+
+double PaperText::natural_width() const {
+    if (m_natural_width < 0) {
+        m_natural_width = 0;
+        QTextLayout unbroken(m_layout->text(), m_layout->font());
+        unbroken.setFormats(m_layout->formats());
+        unbroken.setTextOption(m_layout->textOption());
+        unbroken.beginLayout();
+        for (QTextLine line = unbroken.createLine(); line.isValid(); line = unbroken.createLine()) {
+            line.setLineWidth(widest * grain);
+            m_natural_width = std::max(m_natural_width, line.naturalTextWidth() / grain);
+        }
+        unbroken.endLayout();
+        m_natural_width += hair;
     }
-    // A hair more, so that rounding never breaks a line that was given exactly its own width.
-    m_natural_width += 0.02;
-    m_longest_word += 0.02;
+    return m_natural_width;
 }
 
 void PaperText::break_lines(double width, Notch notch) {

@@ -39,15 +39,16 @@ struct Notch {
 /// A paragraph of runs. All measures are millimetres; the painter that draws it must count in millimetres too.
 class PaperText {
 public:
+    /// Unbroken until break_lines() is called.
     explicit PaperText(const std::vector<TextRun>& runs, Qt::Alignment alignment = Qt::AlignLeft,
                        const PaperFaces& faces = {});
 
     /// Breaks the lines to `width` mm. A word longer than a line is broken inside, never cut off.
     void break_lines(double width, Notch notch = {});
     /// The width that the text takes when it is never broken.
-    double natural_width() const { return m_natural_width; }
+    double natural_width() const;
     /// The width that its longest word needs.
-    double longest_word() const { return m_longest_word; }
+    double longest_word() const;
     double height() const { return m_height; }
     int line_count() const { return m_layout->lineCount(); }
     double line_top(int line) const;
@@ -64,13 +65,11 @@ public:
     void draw_lines(QPainter& painter, QPointF top_left, int first, int end) const;
 
 private:
-    void measure(const std::vector<TextRun>& runs, const PaperFaces& faces);
-
     std::shared_ptr<QTextLayout> m_layout;
-    Qt::Alignment m_alignment;
-    double m_natural_width = 0;
-    double m_longest_word = 0;
     double m_height = 0;
+    // Measured when asked for; below nought: not yet.
+    mutable double m_natural_width = -1;
+    mutable double m_longest_word = -1;
 };
 
 } // namespace soakbook::ui
