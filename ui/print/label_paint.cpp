@@ -77,10 +77,13 @@ void paint_test_page(QPainter& painter, const LabelSheet& sheet) {
     //: on a test page for label sheets; the person holds the print against an empty label sheet
     PaperText how({{Words::tr("Hold this page against a sheet of labels and a window. Measure how far the lines are off, and enter "
                               "it as the offset: right and down are positive."),
-                    sheet.is_roll() ? 6.0 : 8.0}});
-    const QRectF first = sheet.label_at(sheet.labels_a_page() > sheet.columns ? sheet.columns : 0);
-    how.break_lines(first.width() - 4);
-    how.draw(painter, first.topLeft() + QPointF(2, first.height() > 30 ? 6 : 2));
+                    sheet.label.height() > 34 ? 7.5 : 6.0}});
+    // In the second column, clear of the ruler, the label's number and its middle.
+    const int where = sheet.columns > 1 ? 1 : 0;
+    const QRectF label = sheet.label_at(sheet.rows > 1 ? sheet.columns + where : where);
+    const double left = where == 1 || sheet.is_roll() ? 2 : 14;
+    how.break_lines(std::max(10.0, label.width() - left - 10));
+    how.draw(painter, label.topLeft() + QPointF(left, 1));
     painter.restore();
 }
 
