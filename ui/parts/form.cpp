@@ -25,8 +25,7 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
       m_intro(make_soft_label({}, Type::body, this)), m_body(new QWidget(this)), m_foot(new QWidget(this)),
       m_cautions(new QVBoxLayout), m_grid(new FieldGrid(m_body)), m_result(new ResultCard(m_body)),
       m_notice(new FormNotice(m_foot)), m_primary(new PrimaryButton({}, m_foot)), m_buttons(new QHBoxLayout),
-      //: Button that leaves a form without an entry
-      m_cancel(new QPushButton(tr("Cancel"), m_foot)), m_again(new QTimer(this)), m_settle(new QTimer(this)) {
+      m_cancel(new QPushButton(m_foot)), m_again(new QTimer(this)), m_settle(new QTimer(this)) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(16);
@@ -54,6 +53,8 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
     m_buttons->addStretch(1);
     m_buttons->addWidget(m_cancel);
     foot->addLayout(m_buttons);
+    //: Button that leaves a form without an entry
+    m_cancel->setText(tr("Cancel"));
     m_cancel->setAutoDefault(false);
     m_cancel->hide();
     //: The filled button of a form that has no better word

@@ -129,6 +129,7 @@ void FormFrame::take_answer(const std::optional<work::Refusal>& refusal) {
 
 void FormFrame::wait_and_try_again(const work::Refusal&) {
     ++m_tries;
+    //: At the foot of a form, while it waits for a workbook that is in use
     m_notice->wait(tr("Another program is writing in this workbook. Trying again; what you typed is kept."));
     if (!m_again->isActive()) {
         m_again->start();
@@ -170,7 +171,9 @@ void FormFrame::ask_about(const work::Refusal& refusal, const QString& words, bo
     //: Above a button, after a question that stands beside a field
     const QString hint = tr("Change it, or keep it as it is.");
     //: Button that answers a question such as "3 kg in one strip?"
-    m_notice->ask(beside_field ? hint : words, tr("Keep it as it is"), tr("Ctrl+Enter"));
+    const QString keep = tr("Keep it as it is");
+    //: The keys that answer, as they stand in the button
+    m_notice->ask(beside_field ? hint : words, keep, tr("Ctrl+Enter"));
 }
 
 void FormFrame::keep_as_it_is() {
@@ -221,9 +224,11 @@ void FormFrame::cancel() {
         put_notice_away();
         m_leaving = true;
         //: In a form in which something was typed, after Esc or Cancel
-        m_notice->ask(tr("What was typed here is not entered yet, and goes when you leave."),
-                      //: Button that leaves a form and gives up what was typed
-                      tr("Leave the form"), tr("Esc"));
+        const QString words = tr("What was typed here is not entered yet, and goes when you leave.");
+        //: Button that leaves a form and gives up what was typed
+        const QString leave = tr("Leave the form");
+        //: The key that leaves, as it stands in the button
+        m_notice->ask(words, leave, tr("Esc"));
         return;
     }
     m_again->stop();

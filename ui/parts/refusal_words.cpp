@@ -60,6 +60,7 @@ QString fact_words(const QString& fact, const Habits& habits) {
 QString refusal_words(const work::Refusal& refusal, const Habits& habits) {
     const RefusalText* text = text_of(refusal.why);
     if (text == nullptr) {
+        //: At the foot of a form, where no better reason is known
         return QCoreApplication::translate("Refusal", "This cannot be entered as it stands.");
     }
     if (text->with == nullptr || refusal.facts.size() < text->facts) {

@@ -13,9 +13,10 @@ namespace soakbook::ui {
 ResultCard::ResultCard(QWidget* parent)
     : QFrame(parent), m_text(make_label({}, Type::body, this, true)), m_mark(new StateMark(State::ready, {}, this)),
       m_rest(make_label({}, Type::body, this, true)), m_next(make_label({}, Type::body, this, true)),
-      //: Button that shows how a result was worked out
-      m_how_button(new QPushButton(tr("How?"), this)), m_how(make_soft_label({}, Type::small, this)) {
+      m_how_button(new QPushButton(this)), m_how(make_soft_label({}, Type::small, this)) {
     set_kind(this, "result");
+    //: Button that shows how a result was worked out
+    m_how_button->setText(tr("How?"));
     set_kind(m_how_button, "link");
     m_how_button->setAutoDefault(false);
     m_how_button->setCheckable(true);

@@ -34,6 +34,7 @@ QString WhenField::problem() const {
         return m_time->problem();
     }
     if (m_time->is_empty() && m_day->value().value_or(m_habits.today()) != m_habits.today()) {
+        //: Beside a field for a moment
         return tr("Say the time too: the day is not today.");
     }
     return {};

@@ -11,7 +11,9 @@ namespace soakbook::ui {
 
 namespace {
 
-enum Way : int { way_no = 0, way_yes = 1, way_not_said = 2 };
+constexpr int way_no = 0;
+constexpr int way_yes = 1;
+constexpr int way_not_said = 2;
 
 } // namespace
 
