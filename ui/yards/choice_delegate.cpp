@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/yards/choice_delegate.h"
+
+#include "ui/parts/choice_box.h"
+
+#include <QAbstractItemView>
+
+namespace soakbook::ui {
+
+QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const {
+    auto* box = new ChoiceBox(parent);
+    int widest = 0;
+    for (const Choice& choice : m_choices()) {
+        box->addItem(choice.words, choice.value);
+        widest = std::max(widest, box->fontMetrics().horizontalAdvance(choice.words));
+    }
+    box->view()->setMinimumWidth(widest + 48);
+    auto* self = const_cast<ChoiceDelegate*>(this);
+    connect(box, &QComboBox::activated, self, [self, box] {
+        Q_EMIT self->commitData(box);
+        Q_EMIT self->closeEditor(box);
+    });
+    return box;
+}
+
+void ChoiceDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+    auto* box = static_cast<ChoiceBox*>(editor);
+    const int at = box->findData(index.data(Qt::EditRole));
+    box->setCurrentIndex(at < 0 ? 0 : at);
+}
+
+void ChoiceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
+    model->setData(index, static_cast<ChoiceBox*>(editor)->currentData());
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The ground of strips in, strips out and count: the hives of a yard as one grid that is entered in one go. Arrows and
+// Enter walk it, a digit begins to type, Ctrl+Enter enters the whole of it, Esc goes back and keeps what was typed.
+#pragma once
+
+#include "ui/parts/desk.h"
+#include "ui/parts/form.h"
+#include "ui/parts/rows_model.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace soakbook::ui {
+
+class FlowLayout;
+class PageScroll;
+class RecordTable;
+class Sentence;
+
+class GridPage : public QWidget {
+    Q_OBJECT
+
+public:
+    /// `name` is where the widths of the columns are kept and what the table and the button are called.
+    GridPage(Desk& desk, const QString& name, const QString& spoken_name, const QString& enter_words, QWidget* parent);
+
+    virtual QString title() const = 0;
+    /// Asks the workbook again; what was typed stays.
+    virtual void refresh() = 0;
+    void take_focus();
+
+Q_SIGNALS:
+    /// Back to where the page was opened from.
+    void left();
+    /// The grid was entered; the words say what came of it.
+    void entered(const QString& news);
+    void title_changed();
+
+protected:
+    Desk& desk() const { return m_desk; }
+    FormFrame* form() const { return m_form; }
+    Sentence* sentence() const { return m_sentence; }
+    RecordTable* table() const { return m_table; }
+    void set_heading(const QString& text);
+    /// Softly beside the buttons: how many cells were typed over.
+    void set_aside(const QString& text);
+    QPushButton* add_button(const QString& words, const QString& object_name);
+    void set_grid(RowsModelBase* model, const std::vector<int>& widths, int stretched_column);
+    void add_caution(const QString& text);
+    /// The column where the keyboard begins.
+    void set_first_column(int column) { m_first_column = column; }
+    /// Words under the head: what stands in the way. Empty puts them away.
+    void set_complaint(const QString& words);
+    /// Puts the keyboard into that cell.
+    void go_to(qint64 row_id, int column);
+    /// A refusal at row `index` of the entry that was sent; `part` is the rest of the field's name.
+    virtual void refused_at(int index, const QString& part, const QString& words) = 0;
+    /// Called by a cell after each typing.
+    void note_typing();
+    /// Computes what follows from the typing, once for several keys.
+    virtual void figure() = 0;
+    /// Call it when all fields are in: what is refused in a row is said under the head.
+    void show_grid_refusals();
+
+private:
+    void lay_form();
+    void place_refusal(const QString& rest, const QString& words);
+
+    Desk& m_desk;
+    PageScroll* m_scroll;
+    Sentence* m_sentence;
+    FormFrame* m_form;
+    QLabel* m_heading;
+    QLabel* m_aside;
+    FlowLayout* m_buttons;
+    QLabel* m_complaint;
+    RecordTable* m_table;
+    QVBoxLayout* m_cautions;
+    int m_first_column = 0;
+};
+
+/// The first cell whose text does not read, as a refusal at its row among those that were sent.
+template <class Row, class Key>
+std::optional<work::Refusal> unread_cell(const RowsModel<Row>& rows, const std::vector<Key>& sent) {
+    for (std::size_t i = 0; i < sent.size(); ++i) {
+        const Row* row = rows.find(sent[i].value);
+        if (row != nullptr && !row->unread().isEmpty()) {
+            const QString field = QStringLiteral("rows/%1/").arg(i) + row->unread();
+            return work::Refusal{work::Why::unreadable, field, {}, false};
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace soakbook::ui

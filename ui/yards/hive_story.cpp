@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/yards/hive_story.h"
+
+#include "ui/parts/flow_layout.h"
+#include "ui/parts/icons.h"
+#include "ui/parts/record_table.h"
+#include "ui/parts/theme.h"
+#include "ui/yards/corrections.h"
+#include "ui/yards/hive_form.h"
+#include "ui/yards/place_form.h"
+#include "ui/yards/yard_words.h"
+
+#include <QPushButton>
+#include <QShortcut>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace soakbook::ui {
+
+using Kind = work::HiveEvent::Kind;
+
+HiveStory::HiveStory(Desk& desk, QWidget* parent)
+    //: Read aloud: the table of what happened to a hive
+    : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_table(new RecordTable(QStringLiteral("yards/story"), tr("What happened to this hive"))),
+      m_rows(new RowsModel<Line>(columns(), [](const Line& line) { return line.id; }, this)) {
+    setObjectName(QStringLiteral("hive_story"));
+    set_heading(QStringLiteral(" "));
+    make_buttons();
+    set_flush();
+    auto* around = new QWidget;
+    auto* column = new QVBoxLayout(around);
+    column->setContentsMargins(card_padding, 0, card_padding, 8);
+    column->addWidget(m_sentence);
+    this->column()->addWidget(around);
+    this->column()->addWidget(m_table, 1);
+    m_table->setObjectName(QStringLiteral("story_table"));
+    m_table->set_start_widths({90, 110, 70, 80, 240, 200});
+    m_table->set_stretched_column(5);
+    m_table->set_rows_model(m_rows);
+    //: What stands in the empty story of a hive
+    m_table->set_empty_text(tr("Nothing yet. Strips in and out, counts and moves of this hive will stand here."));
+    connect(m_table, &RecordTable::current_changed, this, &HiveStory::settle_buttons);
+    connect(m_table, &RecordTable::opened, this, [this] { m_correct->animateClick(); });
+    auto* away = new QShortcut(QKeySequence(Qt::Key_Escape), this);
+    away->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(away, &QShortcut::activated, this, &HiveStory::closed);
+}
+
+void HiveStory::make_buttons() {
+    auto* buttons = new QWidget;
+    auto* flow = new FlowLayout(8, 8, buttons);
+    const auto button = [flow](const QString& words, const char* name) {
+        auto* made = new QPushButton(words);
+        made->setAutoDefault(false);
+        made->setObjectName(QLatin1String(name));
+        flow->addWidget(made);
+        return made;
+    };
+    //: Quiet button
+    m_correct = button(tr("Correct"), "story_correct");
+    //: Quiet button: makes an entry void
+    m_void = button(tr("Make void"), "story_void");
+    //: Quiet button
+    m_weigh = button(tr("Weigh pulled strips"), "story_weigh");
+    //: Quiet button: hangs strips in this one hive
+    m_place = button(tr("Strips in this hive"), "story_place");
+    //: Quiet button
+    QPushButton* edit = button(tr("Edit the hive"), "story_edit");
+    auto* cross = new QToolButton;
+    cross->setIcon(icon(QStringLiteral("close")));
+    //: Tool tip of a small cross
+    cross->setToolTip(tr("Close the story of this hive"));
+    cross->setAccessibleName(cross->toolTip());
+    set_kind(cross, "icon");
+    flow->addWidget(cross);
+    add_head_widget(buttons);
+    connect(m_correct, &QPushButton::clicked, this, [this] {
+        if (const work::HiveEvent* event = chosen(); event != nullptr && can_be_corrected(*event)) {
+            open_correction(window(), m_desk, *event, m_name);
+        }
+    });
+    connect(m_void, &QPushButton::clicked, this, [this] {
+        if (const work::HiveEvent* event = chosen()) {
+            open_void(window(), m_desk, *event, m_name);
+        }
+    });
+    connect(m_weigh, &QPushButton::clicked, this, [this] {
+        if (const work::HiveEvent* event = chosen()) {
+            open_pulled_weighing(window(), m_desk, *event, m_name);
+        }
+    });
+    connect(m_place, &QPushButton::clicked, this, [this] {
+        if (const auto hive = work::hive(m_desk.workbook(), m_hive)) {
+            (new PlaceForm(m_desk, *hive, window()))->open();
+        }
+    });
+    connect(edit, &QPushButton::clicked, this, [this] { open_hive_form(window(), m_desk, m_hive); });
+    connect(cross, &QToolButton::clicked, this, &HiveStory::closed);
+}
+
+QString HiveStory::what(const work::HiveEvent& event) const {
+    switch (event.kind) {
+    case Kind::strips_in:
+        //: What happened to a hive
+        return tr("strips in");
+    case Kind::strips_out:
+        //: What happened to a hive
+        return tr("strips out");
+    case Kind::count:
+        //: What happened to a hive
+        return tr("mite count");
+    case Kind::moved:
+        //: What happened to a hive
+        return tr("moved");
+    case Kind::died:
+        //: What happened to a hive
+        return tr("dead or gone");
+    }
+    return {};
+}
+
+std::vector<Column<HiveStory::Line>> HiveStory::columns() const {
+    std::vector<Column<Line>> columns(6);
+    //: Column
+    columns[0].header = tr("Day");
+    columns[0].text = [this](const Line& line) { return YardWords::day(line.event.on, m_desk); };
+    columns[0].sort_key = [](const Line& line) { return QVariant(to_qdate(line.event.on)); };
+    //: Column
+    columns[1].header = tr("What");
+    columns[1].text = [this](const Line& line) { return what(line.event); };
+    //: Column
+    columns[2].header = tr("Strips");
+    columns[2].align = Qt::AlignRight;
+    columns[2].type = CellType::strong;
+    columns[2].text = [](const Line& line) { return line.event.kind == Kind::strips_in || line.event.kind == Kind::strips_out ? QString::number(line.event.strips) : QString(); };
+    //: Column: strips that were not found any more
+    columns[3].header = tr("Missing");
+    columns[3].align = Qt::AlignRight;
+    columns[3].text = [](const Line& line) { return line.event.missing == 0 ? QString() : QString::number(line.event.missing); };
+    //: Column: bag, yard or count
+    columns[4].header = tr("From, to, or found");
+    columns[4].text = [](const Line& line) { return line.event.text; };
+    //: Column
+    columns[5].header = tr("Note");
+    columns[5].type = CellType::soft;
+    columns[5].text = [](const Line& line) {
+        QStringList parts;
+        if (line.event.made_void) {
+            //: An entry that was made void
+            parts += tr("void");
+        }
+        if (line.event.written_late) {
+            //: An entry that was made later than the day it tells of
+            parts += tr("entered late");
+        }
+        if (!line.event.note.isEmpty()) {
+            parts += line.event.note;
+        }
+        return parts.join(QStringLiteral("; "));
+    };
+    columns[5].state = [](const Line& line) { return line.event.made_void ? std::optional<State>(State::gone) : std::nullopt; };
+    columns[5].tip = columns[5].text;
+    return columns;
+}
+
+void HiveStory::show_hive(work::HiveId hive) {
+    m_hive = hive;
+    refresh();
+}
+
+void HiveStory::refresh() {
+    const auto hive = m_hive ? work::hive(m_desk.workbook(), m_hive) : std::nullopt;
+    if (!hive) {
+        m_hive = {};
+        m_rows->set_rows({});
+        return;
+    }
+    m_name = YardWords::hive(hive->name, hive->hives);
+    set_heading(m_name);
+    std::vector<Line> lines;
+    qint64 id = 0;
+    for (work::HiveEvent& event : work::hive_events(m_desk.workbook(), m_hive)) {
+        lines.push_back({++id, std::move(event)});
+    }
+    m_rows->set_rows(std::move(lines));
+    if (!m_table->currentIndex().isValid() && m_rows->rowCount() > 0) {
+        m_table->setCurrentIndex(m_rows->index(0, 0));
+    }
+
+    m_sentence->clear();
+    const auto all = work::hive_lines(m_desk.workbook(), hive->yard, m_desk.today());
+    const auto found = std::find_if(all.begin(), all.end(), [this](const work::HiveLine& line) { return line.entry.id == m_hive; });
+    if (found != all.end()) {
+        if (const auto state = YardWords::state(*found)) {
+            m_sentence->add(*state, YardWords::word(*found));
+        }
+        if (found->strips > 0) {
+            //: Rich text; %1 the days to pull; %n strips
+            m_sentence->add(tr("<b>%n</b> strips hang, to be pulled %1", nullptr, found->strips).arg(YardWords::days(found->pull_from, found->pull_by, m_desk)));
+        }
+        if (found->no_harvest_before) {
+            //: Rich text; %1 a day
+            m_sentence->add(tr("no harvest before <b>%1</b>").arg(YardWords::day(*found->no_harvest_before, m_desk)));
+        }
+    }
+    if (hive->untreated) {
+        //: A hive without strips to compare with
+        m_sentence->add(tr("left untreated on purpose"));
+    }
+    if (!hive->note.isEmpty()) {
+        m_sentence->add(hive->note.toHtmlEscaped());
+    }
+    m_place->setVisible(hive->state == work::StateOfHive::alive);
+    settle_buttons();
+}
+
+const work::HiveEvent* HiveStory::chosen() const {
+    const Line* line = m_rows->find(m_table->current_id());
+    return line == nullptr ? nullptr : &line->event;
+}
+
+void HiveStory::settle_buttons() {
+    const work::HiveEvent* event = chosen();
+    m_correct->setVisible(event != nullptr && can_be_corrected(*event));
+    m_void->setVisible(event != nullptr && can_be_made_void(*event));
+    m_weigh->setVisible(event != nullptr && event->kind == Kind::strips_out && !event->made_void && event->strips > 0);
+}
+
+} // namespace soakbook::ui
