@@ -64,13 +64,15 @@ void MiteChart::fill() {
         if (to > from) {
             add_band(from, to, y.from, y.to);
             //: names the days in the chart when strips hung in the hive
-            add_label({(from + to) / 2, y.to}, tr("strips in"), look.wanted_ink, LabelSide::below);
+            const QString words = tr("strips in");
+            add_label({(from + to) / 2, y.to}, words, look.wanted_ink, LabelSide::below);
         }
     }
     if (m_data.threshold) {
         add_line({{x.from, *m_data.threshold}, {x.to, *m_data.threshold}}, look.near, 1.4, Qt::DashLine);
         //: names a line in the chart; %1 is a rate
-        add_label({x.to, *m_data.threshold}, tr("threshold %1").arg(rate(*m_data.threshold)), look.near, LabelSide::end);
+        const QString words = tr("threshold %1").arg(rate(*m_data.threshold));
+        add_label({x.to, *m_data.threshold}, words, look.near, LabelSide::end);
     }
     std::vector<QPointF> points;
     std::vector<QPointF> over;

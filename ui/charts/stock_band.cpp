@@ -136,8 +136,8 @@ void StockBandChart::fill() {
         }
         if (month.reach_limit > 0) {
             //: within a bar; %1 is a number of strips that reach their limit in that month
-            add_label({x, static_cast<double>(std::max(0, month.in_date - month.reach_limit))}, tr("%1\nto limit").arg(m_data.locale.toString(month.reach_limit)),
-                      look.near, LabelSide::below);
+            const QString words = tr("%1\nto limit").arg(m_data.locale.toString(month.reach_limit));
+            add_label({x, static_cast<double>(std::max(0, month.in_date - month.reach_limit))}, words, look.near, LabelSide::below);
         }
         add_stop({x, static_cast<double>(month.in_date)}, words_of(month));
     }

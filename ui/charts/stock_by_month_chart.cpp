@@ -86,16 +86,21 @@ void StockByMonthChart::fill() {
             add_label({x, static_cast<double>(month.strips)}, figure, ink, LabelSide::above);
             if (month.state != MonthState::in_date) {
                 //: under a bar of the chart: how its strips stand
-                add_label({x, 0}, month.state == MonthState::past ? tr("past") : tr("near"), ink, LabelSide::second_foot, true);
+                const QString past_words = tr("past");
+                //: under a bar of the chart: how its strips stand
+                const QString near_words = tr("near");
+                add_label({x, 0}, month.state == MonthState::past ? past_words : near_words, ink, LabelSide::second_foot, true);
             }
         }
         if (month.strips == 0) {
             //: one month in words; %1 is a month with its year
-            add_stop({x, 0}, tr("%1: no strips").arg(month.words));
+            const QString none = tr("%1: no strips").arg(month.words);
+            add_stop({x, 0}, none);
             continue;
         }
         //: one bar in words; %1 is a month with its year, %2 "past the limit", "near the limit" or "in date"
-        add_stop({x, static_cast<double>(month.strips)}, tr("%1: %n strips, %2", nullptr, month.strips).arg(month.words, state_words(month.state)));
+        const QString words = tr("%1: %n strips, %2", nullptr, month.strips).arg(month.words, state_words(month.state));
+        add_stop({x, static_cast<double>(month.strips)}, words);
     }
 }
 

@@ -70,7 +70,8 @@ void StripWeightChart::fill() {
         const double high = in_unit(*m_data.wanted_to, m_data.unit);
         add_band(x.from, x.to, low, high);
         //: names the band of weights that is wanted
-        add_label({x.to, (low + high) / 2}, tr("wanted"), look.wanted_ink, LabelSide::end);
+        const QString words = tr("wanted");
+        add_label({x.to, (low + high) / 2}, words, look.wanted_ink, LabelSide::end);
     }
     const QPointF dry(0, in_unit(m_data.dry, m_data.unit));
     constexpr std::array<Qt::PenStyle, 4> styles = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};

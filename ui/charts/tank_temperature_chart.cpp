@@ -95,7 +95,8 @@ void TankTemperatureChart::fill() {
         const double ceiling = in_unit(*m_data.ceiling, m_data.unit);
         add_line({{x.from, ceiling}, {x.to, ceiling}}, look.past, 1.4, Qt::DashLine);
         //: names a line in the chart; %1 is a temperature
-        add_label({x.to, ceiling}, tr("ceiling %1").arg(text(*m_data.ceiling)), look.past, LabelSide::end);
+        const QString words = tr("ceiling %1").arg(text(*m_data.ceiling));
+        add_label({x.to, ceiling}, words, look.past, LabelSide::end);
     }
     if (!dial.empty()) {
         add_line(dial, look.lighter, 1.4);

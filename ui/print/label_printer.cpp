@@ -88,12 +88,14 @@ PagedPaper paper_of(std::shared_ptr<const LabelRun> run) {
         }
     };
     //: title of a PDF file with labels
-    return {page, pages, std::move(paint), Words::tr("Labels")};
+    const QString title = Words::tr("Labels");
+    return {page, pages, std::move(paint), title};
 }
 
 PagedPaper test_page_of(const LabelSheet& sheet) {
     //: title of a PDF file with one page to test a label sheet
-    return {sheet.page, 1, [sheet](QPainter& painter, int) { paint_test_page(painter, sheet); }, Words::tr("Test page for labels")};
+    const QString title = Words::tr("Test page for labels");
+    return {sheet.page, 1, [sheet](QPainter& painter, int) { paint_test_page(painter, sheet); }, title};
 }
 
 void set_page(QPrinter& printer, QSizeF page) {

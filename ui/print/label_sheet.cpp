@@ -69,6 +69,7 @@ std::vector<LabelSheet> stock_sheets() {
 }
 
 QString sheet_name(const LabelSheet& sheet) {
+    //: a label's width and height
     const QString size = Words::tr("%1 x %2 mm").arg(number(sheet.label.width(), 1), number(sheet.label.height(), 1));
     if (sheet.is_roll()) {
         //: %1 is a size such as "62 x 100 mm"
@@ -119,16 +120,22 @@ std::optional<SheetFault> fault_of(const LabelSheet& sheet) {
 QString sheet_fault_words(SheetFault fault) {
     switch (fault) {
     case SheetFault::no_labels:
+        //: why labels cannot be printed on a sheet of these dimensions
         return Words::tr("A sheet needs at least one column and one row of labels.");
     case SheetFault::label_too_small:
+        //: why labels cannot be printed on a sheet of these dimensions
         return Words::tr("A label must be at least 10 mm wide and 10 mm high.");
     case SheetFault::page_too_large:
+        //: why labels cannot be printed on a sheet of these dimensions
         return Words::tr("The sheet is larger than two metres: check its width and height.");
     case SheetFault::off_the_page:
+        //: why labels cannot be printed on a sheet of these dimensions
         return Words::tr("Labels reach over the edge of the sheet: check the margins, the steps and how many there are.");
     case SheetFault::overlap:
+        //: why labels cannot be printed on a sheet of these dimensions
         return Words::tr("Labels lie over each other: the step from one to the next must be at least the label's size.");
     case SheetFault::offset_too_far:
+        //: why labels cannot be printed on a sheet of these dimensions
         return Words::tr("The offset is for what a printer is off: 20 mm at the most.");
     }
     return {};
