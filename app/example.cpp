@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/example.h"
 
-#include "app/clock.h"
+#include "ui/parts/habits.h"
 #include "app/open_words.h"
 #include "core/book/workbook.h"
 #include "core/work/example/player.h"
@@ -22,7 +22,7 @@ tl::expected<void, QString> write_example(const QString& path, maths::Instant no
     if (!workbook)
         return tl::unexpected(words_for(workbook.error(), path));
     try {
-        work::ExamplePlayer(**workbook, now, on_the_wall).play(recipe.readAll());
+        work::ExamplePlayer(**workbook, now, ui::wall_instant).play(recipe.readAll());
     } catch (...) {
         workbook->reset();
         QFile::remove(path);

@@ -1,21 +1,80 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/clock.h"
 #include "app/command_line.h"
 #include "app/example.h"
+#include "app/program.h"
+#include "app/session.h"
+#include "app/tour.h"
 
-#include <QCoreApplication>
+#include <QApplication>
+#include <QFileInfo>
 #include <QTextStream>
 
-int main(int argc, char** argv) {
-    QCoreApplication app(argc, argv);
-    const auto line = soakbook::app::read_command_line(app.arguments());
-    QTextStream out(stdout), err(stderr);
-    if (!line) { err << line.error() << '\n'; return 2; }
-    if (line->wish == soakbook::app::CommandLine::Wish::write_example) {
-        const auto w = soakbook::app::write_example(line->file, soakbook::app::make_clock(line->on)());
-        if (!w) { err << w.error() << '\n'; return 1; }
+namespace {
+
+int fail(const QString& sentence) {
+    QTextStream(stderr) << sentence << '\n';
+    return 1;
+}
+
+int run(QApplication& application, const soakbook::app::CommandLine& line) {
+    using Wish = soakbook::app::CommandLine::Wish;
+    const soakbook::app::Clock clock = soakbook::app::make_clock(line.on);
+    soakbook::app::dress(application);
+    if (line.wish == Wish::write_example) {
+        const auto written = soakbook::app::write_example(line.file, clock());
+        return written ? 0 : fail(written.error());
+    }
+    if (line.wish == Wish::tour) {
+        const auto seen = soakbook::app::tour(line.folder, line.file, clock);
+        if (!seen)
+            return fail(seen.error());
+        QTextStream(stdout) << *seen << '\n';
         return 0;
     }
-    out << soakbook::app::help_text();
-    return 0;
+    soakbook::app::Session session(clock, soakbook::app::Session::usual_copy_folder());
+    if (line.wish == Wish::example) {
+        if (const auto opened = session.open_example(); !opened)
+            return fail(opened.error());
+    } else if (!line.file.isEmpty()) {
+        if (const auto opened = session.open(line.file); !opened)
+            return fail(opened.error());
+    } else {
+        const QString last = soakbook::app::Session::last_workbook();
+        if (last.isEmpty() || !QFileInfo::exists(last))
+            session.welcome();
+        else if (const auto opened = session.open(last); !opened)
+            session.welcome(opened.error());
+    }
+    return QApplication::exec();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QStringList arguments;
+    for (int i = 0; i < argc; ++i)
+        arguments << QString::fromLocal8Bit(argv[i]);
+    soakbook::app::name_program();
+    const auto line = soakbook::app::read_command_line(arguments);
+    if (!line) {
+        QTextStream(stderr) << line.error() << '\n';
+        return 2;
+    }
+    using Wish = soakbook::app::CommandLine::Wish;
+    if (line->wish == Wish::help || line->wish == Wish::version) {
+        QTextStream(stdout) << (line->wish == Wish::help ? soakbook::app::help_text() : QStringLiteral("Soakbook " SOAKBOOK_VERSION "\n"));
+        return 0;
+    }
+    const bool unseen = line->wish == Wish::tour || line->wish == Wish::write_example;
+    if (unseen || soakbook::app::no_display()) {
+        if (!unseen)
+            return fail(soakbook::app::no_display_words());
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QApplication application(argc, argv);
+    try {
+        return run(application, *line);
+    } catch (const std::exception& broken) {
+        return fail(QString::fromUtf8(broken.what()));
+    }
 }

@@ -11,6 +11,7 @@
 #include "ui/setup/safe_copies_page.h"
 #include "ui/setup/strip_kinds_page.h"
 #include "ui/setup/vessels_page.h"
+#include "ui/setup/workbooks_page.h"
 
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -22,13 +23,13 @@ namespace soakbook::ui {
 namespace {
 
 /// The pages in the order of the list; the id in the list is the place here plus one.
-constexpr std::array pages{"operation", "people", "strip_kinds", "vessels", "figures", "habits", "safe_copies"};
+constexpr std::array pages{"operation", "people", "strip_kinds", "vessels", "figures", "habits", "safe_copies", "workbooks"};
 
 class SetupPlace : public Place {
     Q_OBJECT
 
 public:
-    SetupPlace(Desk& desk, const SafeCopyDoors& copies) {
+    SetupPlace(Desk& desk, const WorkbookDoors& doors) {
         //: Name of the list of Set-up's pages, read aloud.
         m_list = new SideList(tr("Pages of Set-up"));
         m_list->setObjectName(QStringLiteral("setup_pages"));
@@ -47,6 +48,8 @@ public:
             {6, {}, tr("Reading and writing"), tr("units, language, text size"), {}, {}},
             //: A page of Set-up.
             {7, {}, tr("Safe copies"), tr("where they are kept"), {}, {}},
+            //: A page of Set-up: open or make another workbook.
+            {8, {}, tr("Workbooks"), tr("open or make another"), {}, {}},
         });
         m_stack = new QStackedWidget;
         m_figures = new FiguresPage(desk);
@@ -56,7 +59,8 @@ public:
         m_stack->addWidget(new VesselsPage(desk));
         m_stack->addWidget(m_figures);
         m_stack->addWidget(new HabitsPage(desk));
-        m_stack->addWidget(new SafeCopiesPage(desk, copies.folder));
+        m_stack->addWidget(new SafeCopiesPage(desk, doors.copy_folder));
+        m_stack->addWidget(new WorkbooksPage(desk, doors));
         auto* layout = new QVBoxLayout(this);
         layout->setContentsMargins(0, 0, 0, 0);
         layout->addWidget(new SplitPage(name(), {}, m_list, m_stack));
@@ -103,7 +107,7 @@ private:
 
 } // namespace
 
-Place* make_setup_place(Desk& desk, const SafeCopyDoors& copies) { return new SetupPlace(desk, copies); }
+Place* make_setup_place(Desk& desk, const WorkbookDoors& doors) { return new SetupPlace(desk, doors); }
 
 } // namespace soakbook::ui
 

@@ -1,25 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Set-up: how this outfit works. Tasks of an Intent: "" shows it; "operation", "people", "strip_kinds", "vessels", "figures",
-// "habits", "safe_copies" open that page; "figure" with prefill["key"] puts the keyboard into that figure.
+// "habits", "safe_copies", "workbooks" open that page; "figure" with prefill["key"] puts the keyboard into that figure.
 #pragma once
 
 #include "ui/parts/place.h"
 
 #include <functional>
 
-class QStackedWidget;
-
 namespace soakbook::ui {
 
 class Desk;
-class FiguresPage;
-class SideList;
 
-/// Where safe copies are kept, and what becomes of them; given by whoever opened the workbook.
-struct SafeCopyDoors {
-    QString folder;
+/// Ways out of this workbook, given by whoever opened it. What is empty is not offered.
+struct WorkbookDoors {
+    QString copy_folder;                   ///< where safe copies are kept
+    std::function<void()> open_other;      ///< asks for a workbook and opens it in place of this one
+    std::function<void()> make_new;        ///< shows the welcome
+    std::function<void()> open_example;
 };
 
-Place* make_setup_place(Desk& desk, const SafeCopyDoors& copies);
+Place* make_setup_place(Desk& desk, const WorkbookDoors& doors);
 
 } // namespace soakbook::ui

@@ -15,9 +15,9 @@
 
 namespace soakbook::ui {
 
-std::vector<Place*> make_places(Desk& desk, const QString& copy_folder) {
+std::vector<Place*> make_places(Desk& desk, const WorkbookDoors& doors) {
     std::vector<Place*> places;
-    places.push_back(make_due_place(desk, [&desk, copy_folder] { return late_copy(desk, copy_folder); }));
+    places.push_back(make_due_place(desk, [&desk, folder = doors.copy_folder] { return late_copy(desk, folder); }));
     places.push_back(make_shed_place(desk));
 #if __has_include("ui/store/store_place.h")
     places.push_back(make_store_place(desk));
@@ -26,7 +26,7 @@ std::vector<Place*> make_places(Desk& desk, const QString& copy_folder) {
 #if __has_include("ui/register/register_place.h")
     places.push_back(make_register_place(desk));
 #endif
-    places.push_back(make_setup_place(desk, {copy_folder}));
+    places.push_back(make_setup_place(desk, doors));
     return places;
 }
 

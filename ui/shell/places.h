@@ -2,16 +2,15 @@
 // Which places the house has, in the order of the navigation: the one list to add a place to.
 #pragma once
 
-#include <QString>
-
 #include <vector>
 
 namespace soakbook::ui {
 
 class Desk;
 class Place;
+struct WorkbookDoors;
 
-/// Makes every place for the desk's workbook; `copy_folder` is where its safe copies are kept.
-std::vector<Place*> make_places(Desk& desk, const QString& copy_folder);
+/// Makes every place for the desk's workbook; `doors` are the ways out of it.
+std::vector<Place*> make_places(Desk& desk, const WorkbookDoors& doors);
 
 } // namespace soakbook::ui
