@@ -16,7 +16,8 @@ struct Shelf {
     bool opened = false;
 };
 
-std::optional<Refusal> named_refused(const std::optional<book::BagStock>& stock, StripKindId kind, maths::Day on, const QString& field) {
+std::optional<Refusal> named_refused(const std::optional<book::BagStock>& stock, StripKindId kind, maths::Day on,
+                                     const QString& field) {
     if (!stock || stock->bag.strip_kind != kind)
         return Refusal{Why::not_found, field, {stock ? stock->bag.code : QString()}, false};
     const book::Bag& bag = stock->bag;
@@ -51,7 +52,8 @@ std::vector<Shelf*> order_of_taking(std::vector<Shelf>& shelf, int need, maths::
     for (std::size_t i = 0; i < ready.size() && still > 0; ++i) {
         if (!ready[i]->opened && ready[i]->left > still) {
             std::size_t best = i;
-            for (std::size_t j = i + 1; j < ready.size() && ready[j]->stock.bag.use_by == ready[i]->stock.bag.use_by; ++j)
+            for (std::size_t j = i + 1; j < ready.size() && ready[j]->stock.bag.use_by == ready[i]->stock.bag.use_by;
+                 ++j)
                 if (ready[j]->left >= still && ready[j]->left < ready[best]->left)
                     best = j;
             std::swap(ready[i], ready[best]);
@@ -65,7 +67,8 @@ std::vector<Shelf*> order_of_taking(std::vector<Shelf>& shelf, int need, maths::
 
 bool is_ready(const book::BagStock& stock, maths::Day on) {
     const book::Bag& bag = stock.bag;
-    return stock.left > 0 && !bag.void_reason && bag.sealed_on && *bag.sealed_on <= on && *bag.use_by >= on && (!bag.rest_until || *bag.rest_until <= on);
+    return stock.left > 0 && !bag.void_reason && bag.sealed_on && *bag.sealed_on <= on && *bag.use_by >= on &&
+           (!bag.rest_until || *bag.rest_until <= on);
 }
 
 int strips_ready(const std::vector<book::BagStock>& stock, maths::Day on) {
@@ -76,7 +79,8 @@ int strips_ready(const std::vector<book::BagStock>& stock, maths::Day on) {
     return ready;
 }
 
-Outcome<Shares> share_from_bags(const book::Workbook& workbook, StripKindId kind, const std::vector<Wish>& wishes, maths::Day on) {
+Outcome<Shares> share_from_bags(const book::Workbook& workbook, StripKindId kind, const std::vector<Wish>& wishes,
+                                maths::Day on) {
     std::vector<Shelf> shelf;
     for (book::BagStock& stock : book::bag_stock_of_kind(workbook, kind)) {
         const int left = stock.left;
@@ -103,7 +107,8 @@ Outcome<Shares> share_from_bags(const book::Workbook& workbook, StripKindId kind
             need += wish.strips;
             continue;
         }
-        const auto found = std::find_if(shelf.begin(), shelf.end(), [&](const Shelf& s) { return s.stock.bag.id == *wish.bag; });
+        const auto found =
+            std::find_if(shelf.begin(), shelf.end(), [&](const Shelf& s) { return s.stock.bag.id == *wish.bag; });
         const auto stock = found != shelf.end() ? std::optional(found->stock) : book::bag_stock(workbook, *wish.bag);
         if (auto refusal = named_refused(stock, kind, on, wish.bag_field))
             return unexpected(*refusal);

@@ -20,10 +20,10 @@ struct Wish {
     QString bag_field;
 };
 struct Shares {
-    std::vector<std::vector<FromBag>> of;  ///< for each wish
-    std::map<BagId, book::BagStock> bags;  ///< those that give something
-    int ready = 0;                         ///< strips ready on that day
-    int short_of = 0;                      ///< wanted and not ready
+    std::vector<std::vector<FromBag>> of;   ///< for each wish
+    std::map<BagId, book::BagStock> bags;   ///< those that give something
+    int ready = 0;                          ///< strips ready on that day
+    int short_of = 0;                       ///< wanted and not ready
     std::optional<std::size_t> first_short; ///< the wish that falls short first
 };
 
@@ -32,8 +32,9 @@ bool is_ready(const book::BagStock& stock, maths::Day on);
 /// Strips ready on that day among these.
 int strips_ready(const std::vector<book::BagStock>& stock, maths::Day on);
 
-/// Refuses named bags that are not there, void, empty, of another kind, not filled, sealed later, or short. Named bags past
-/// their limit or resting are given: whoever asks looks at them. Too few strips are told in short_of.
-Outcome<Shares> share_from_bags(const book::Workbook& workbook, StripKindId kind, const std::vector<Wish>& wishes, maths::Day on);
+/// Refuses named bags that are not there, void, empty, of another kind, not filled, sealed later, or short. Named bags
+/// past their limit or resting are given: whoever asks looks at them. Too few strips are told in short_of.
+Outcome<Shares> share_from_bags(const book::Workbook& workbook, StripKindId kind, const std::vector<Wish>& wishes,
+                                maths::Day on);
 
 } // namespace soakbook::work

@@ -14,25 +14,35 @@ namespace {
 
 /// Columns that follow from others or are the program's own: no correction to read.
 bool is_silent(const QString& column) {
-    return column.endsWith(QStringLiteral("_off")) || column == QStringLiteral("label") || column == QStringLiteral("opened_on") ||
-           column == QStringLiteral("written_ms") || column == QStringLiteral("asked");
+    return column.endsWith(QStringLiteral("_off")) || column == QStringLiteral("label") ||
+           column == QStringLiteral("opened_on") || column == QStringLiteral("written_ms") ||
+           column == QStringLiteral("asked");
 }
 
 /// A key of another record as its code or name.
 QString named(const book::Workbook& workbook, const QString& column, const QString& value) {
     static const std::map<QString, QString> tables{
-        {QStringLiteral("batch_id"), QStringLiteral("batch")},         {QStringLiteral("tank_id"), QStringLiteral("vessel")},
-        {QStringLiteral("bin_id"), QStringLiteral("vessel")},          {QStringLiteral("strip_kind_id"), QStringLiteral("strip_kind")},
-        {QStringLiteral("lot_id"), QStringLiteral("material_lot")},    {QStringLiteral("bag_lot_id"), QStringLiteral("material_lot")},
-        {QStringLiteral("pail_id"), QStringLiteral("pail")},           {QStringLiteral("soak_id"), QStringLiteral("soak")},
-        {QStringLiteral("bag_id"), QStringLiteral("bag")},             {QStringLiteral("pour_id"), QStringLiteral("pour")},
-        {QStringLiteral("yard_id"), QStringLiteral("yard")},           {QStringLiteral("from_yard_id"), QStringLiteral("yard")},
-        {QStringLiteral("to_yard_id"), QStringLiteral("yard")},        {QStringLiteral("hive_id"), QStringLiteral("hive")},
-        {QStringLiteral("round_id"), QStringLiteral("round")},         {QStringLiteral("placement_id"), QStringLiteral("placement")},
+        {QStringLiteral("batch_id"), QStringLiteral("batch")},
+        {QStringLiteral("tank_id"), QStringLiteral("vessel")},
+        {QStringLiteral("bin_id"), QStringLiteral("vessel")},
+        {QStringLiteral("strip_kind_id"), QStringLiteral("strip_kind")},
+        {QStringLiteral("lot_id"), QStringLiteral("material_lot")},
+        {QStringLiteral("bag_lot_id"), QStringLiteral("material_lot")},
+        {QStringLiteral("pail_id"), QStringLiteral("pail")},
+        {QStringLiteral("soak_id"), QStringLiteral("soak")},
+        {QStringLiteral("bag_id"), QStringLiteral("bag")},
+        {QStringLiteral("pour_id"), QStringLiteral("pour")},
+        {QStringLiteral("yard_id"), QStringLiteral("yard")},
+        {QStringLiteral("from_yard_id"), QStringLiteral("yard")},
+        {QStringLiteral("to_yard_id"), QStringLiteral("yard")},
+        {QStringLiteral("hive_id"), QStringLiteral("hive")},
+        {QStringLiteral("round_id"), QStringLiteral("round")},
+        {QStringLiteral("placement_id"), QStringLiteral("placement")},
         {QStringLiteral("weigh_in_id"), QStringLiteral("weigh_in")},
     };
     const auto table = tables.find(column);
-    return table == tables.end() || value.isEmpty() ? value : book::name_of(workbook, table->second, value.toLongLong());
+    return table == tables.end() || value.isEmpty() ? value
+                                                    : book::name_of(workbook, table->second, value.toLongLong());
 }
 
 CorrectionLine head_of(const book::Workbook& workbook, const book::Change& change) {
@@ -46,9 +56,11 @@ CorrectionLine head_of(const book::Workbook& workbook, const book::Change& chang
 }
 
 /// Total and strips of a weighing before and after, also where only one of them changed.
-std::optional<CorrectionLine> mean_of(const book::Workbook& workbook, const book::Change& change, const CorrectionLine& head) {
+std::optional<CorrectionLine> mean_of(const book::Workbook& workbook, const book::Change& change,
+                                      const CorrectionLine& head) {
     const auto find = [&](const char* column) {
-        return std::find_if(change.columns.begin(), change.columns.end(), [&](const book::ColumnChange& c) { return c.column == QLatin1String(column); });
+        return std::find_if(change.columns.begin(), change.columns.end(),
+                            [&](const book::ColumnChange& c) { return c.column == QLatin1String(column); });
     };
     const auto total = find("total_mg");
     const auto strips = find("strips");
@@ -67,8 +79,10 @@ std::optional<CorrectionLine> mean_of(const book::Workbook& workbook, const book
                 strips_now = c.after.value_or(QString()).toLongLong();
         }
     }
-    const qint64 total_before = total == change.columns.end() ? total_now : total->before.value_or(QString()).toLongLong();
-    const qint64 strips_before = strips == change.columns.end() ? strips_now : strips->before.value_or(QString()).toLongLong();
+    const qint64 total_before =
+        total == change.columns.end() ? total_now : total->before.value_or(QString()).toLongLong();
+    const qint64 strips_before =
+        strips == change.columns.end() ? strips_now : strips->before.value_or(QString()).toLongLong();
     const auto before = maths::mean_together({total_before}, strips_before);
     const auto after = maths::mean_together({total_now}, strips_now);
     if (!before || !after || *before == *after)
@@ -81,16 +95,19 @@ std::optional<CorrectionLine> mean_of(const book::Workbook& workbook, const book
 }
 
 const QStringList& tables_behind() {
-    static const QStringList tables{QStringLiteral("material_lot"), QStringLiteral("batch"), QStringLiteral("batch_input"), QStringLiteral("soak"),
-                                    QStringLiteral("weigh_in"),     QStringLiteral("bag"),   QStringLiteral("pail"),        QStringLiteral("batch_loss")};
+    static const QStringList tables{QStringLiteral("material_lot"), QStringLiteral("batch"),
+                                    QStringLiteral("batch_input"),  QStringLiteral("soak"),
+                                    QStringLiteral("weigh_in"),     QStringLiteral("bag"),
+                                    QStringLiteral("pail"),         QStringLiteral("batch_loss")};
     return tables;
 }
 
 bool is_behind(const book::Behind& behind, const book::Change& change) {
     const std::map<QString, const std::set<qint64>*> sets{
-        {QStringLiteral("material_lot"), &behind.lots}, {QStringLiteral("batch"), &behind.batches}, {QStringLiteral("batch_input"), &behind.inputs},
-        {QStringLiteral("soak"), &behind.soaks},        {QStringLiteral("weigh_in"), &behind.weigh_ins}, {QStringLiteral("bag"), &behind.bags},
-        {QStringLiteral("pail"), &behind.pails},        {QStringLiteral("batch_loss"), &behind.losses}};
+        {QStringLiteral("material_lot"), &behind.lots},  {QStringLiteral("batch"), &behind.batches},
+        {QStringLiteral("batch_input"), &behind.inputs}, {QStringLiteral("soak"), &behind.soaks},
+        {QStringLiteral("weigh_in"), &behind.weigh_ins}, {QStringLiteral("bag"), &behind.bags},
+        {QStringLiteral("pail"), &behind.pails},         {QStringLiteral("batch_loss"), &behind.losses}};
     const auto set = sets.find(change.table);
     return set != sets.end() && set->second->count(change.row) != 0;
 }
@@ -127,7 +144,8 @@ std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const Re
     const bool all = !filter.from && !filter.to && !filter.yard && !filter.batch;
     book::Behind behind;
     if (!all) {
-        book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {}, {}, filter.batch, {}, filter.from, filter.to};
+        book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {},
+                                     {},    filter.batch,     {}, filter.from, filter.to};
         std::set<qint64> batches;
         for (const book::PlacementRow& row : book::placements(workbook, placed))
             batches.insert(row.batch.value);

@@ -19,7 +19,9 @@ namespace {
 constexpr int most_counted = 100'000;
 constexpr int most_days = 60;
 
-maths::Fraction as_fraction(double x) { return {std::llround(x * 1e6)}; }
+maths::Fraction as_fraction(double x) {
+    return {std::llround(x * 1e6)};
+}
 
 /// A number that must be there and lie between the two.
 std::optional<Refusal> number_refused(std::optional<int> number, const QString& field, int least, int most) {
@@ -44,10 +46,12 @@ std::optional<Refusal> row_refused(const CountEntry::Row& row, MiteCountKind kin
 
 } // namespace
 
-MiteFigures mite_figures_against(std::optional<qint64> threshold_ppm, MiteCountKind kind, int mites, std::optional<int> bees, std::optional<int> days) {
+MiteFigures mite_figures_against(std::optional<qint64> threshold_ppm, MiteCountKind kind, int mites,
+                                 std::optional<int> bees, std::optional<int> days) {
     MiteFigures figures;
     if (kind == MiteCountKind::drop) {
-        if (const auto drop = days ? maths::natural_drop(mites, *days) : maths::Answer<double>(maths::unexpected(maths::Unanswerable::too_few)))
+        if (const auto drop = days ? maths::natural_drop(mites, *days)
+                                   : maths::Answer<double>(maths::unexpected(maths::Unanswerable::too_few)))
             figures.per_day = *drop;
         return figures;
     }
@@ -64,11 +68,13 @@ MiteFigures mite_figures_against(std::optional<qint64> threshold_ppm, MiteCountK
     return figures;
 }
 
-MiteFigures mite_figures(const book::Workbook& workbook, MiteCountKind kind, int mites, std::optional<int> bees, std::optional<int> days) {
+MiteFigures mite_figures(const book::Workbook& workbook, MiteCountKind kind, int mites, std::optional<int> bees,
+                         std::optional<int> days) {
     return mite_figures_against(figure(workbook, Figure::mite_threshold), kind, mites, bees, days);
 }
 
-Outcome<int> enter_counts(book::Workbook& workbook, const CountEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<int> enter_counts(book::Workbook& workbook, const CountEntry& entry, const book::Doing& doing,
+                          const Confirmed& confirmed) {
     const auto on = day_not_to_come(entry.on, doing.today());
     if (!on)
         return unexpected(on.error());
@@ -92,8 +98,17 @@ Outcome<int> enter_counts(book::Workbook& workbook, const CountEntry& entry, con
         if (auto refusal = text_refused(row.note, longest_note, row_field(i, "note")))
             return unexpected(*refusal);
         const bool drop = entry.kind == MiteCountKind::drop;
-        counts.push_back({{}, row.hive, entry.round, *on, static_cast<book::CountKind>(entry.kind), *row.mites, drop ? std::nullopt : row.bees,
-                          drop ? row.days : std::nullopt, doing.who, row.note.trimmed(), {}});
+        counts.push_back({{},
+                          row.hive,
+                          entry.round,
+                          *on,
+                          static_cast<book::CountKind>(entry.kind),
+                          *row.mites,
+                          drop ? std::nullopt : row.bees,
+                          drop ? row.days : std::nullopt,
+                          doing.who,
+                          row.note.trimmed(),
+                          {}});
         hives += hive->hives;
         if (yard_name.isEmpty())
             if (const auto yard = book::fetch(workbook, hive->yard))
@@ -103,11 +118,12 @@ Outcome<int> enter_counts(book::Workbook& workbook, const CountEntry& entry, con
         return refuse(Why::missing, entry.rows.empty() ? QStringLiteral("rows") : row_field(0, "mites"));
     if (auto question = asked_if_long_ago(*on, doing.today(), confirmed))
         return unexpected(*question);
-    return perform(workbook, {QStringLiteral("mites_counted"), hives, yard_name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        for (const book::MiteCount& count : counts)
-            book::insert(w, count);
-        return static_cast<int>(counts.size());
-    });
+    return perform(workbook, {QStringLiteral("mites_counted"), hives, yard_name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       for (const book::MiteCount& count : counts)
+                           book::insert(w, count);
+                       return static_cast<int>(counts.size());
+                   });
 }
 
 Outcome<int> void_count(book::Workbook& workbook, MiteCountId id, const book::Doing& doing) {
@@ -118,16 +134,19 @@ Outcome<int> void_count(book::Workbook& workbook, MiteCountId id, const book::Do
         return because(refusal);
     count->void_reason = doing.why.trimmed();
     const auto hive = book::fetch(workbook, count->hive);
-    return perform(workbook, {QStringLiteral("made_void"), 1, hive->name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, *count);
-        return 1;
-    });
+    return perform(workbook, {QStringLiteral("made_void"), 1, hive->name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, *count);
+                       return 1;
+                   });
 }
 
 CountLine line_of(const book::CountRow& row, std::optional<qint64> threshold_ppm) {
     const book::MiteCount& c = row.count;
     const auto kind = static_cast<MiteCountKind>(c.kind);
-    return {c.id, c.hive, row.hive, c.on, kind, c.mites, c.bees, c.days, row.round_name, mite_figures_against(threshold_ppm, kind, c.mites, c.bees, c.days)};
+    return {
+        c.id,    c.hive, row.hive, c.on,           kind,
+        c.mites, c.bees, c.days,   row.round_name, mite_figures_against(threshold_ppm, kind, c.mites, c.bees, c.days)};
 }
 
 std::vector<CountLine> counts(const book::Workbook& workbook, HiveId hive, YardId yard) {

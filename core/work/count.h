@@ -27,7 +27,8 @@ struct CountEntry {
     };
     std::vector<Row> rows;
 };
-Outcome<int> enter_counts(book::Workbook& workbook, const CountEntry& entry, const book::Doing& doing, const Confirmed& confirmed = {});
+Outcome<int> enter_counts(book::Workbook& workbook, const CountEntry& entry, const book::Doing& doing,
+                          const Confirmed& confirmed = {});
 Outcome<int> void_count(book::Workbook& workbook, MiteCountId id, const book::Doing& doing);
 
 /// The rate of one count: mites per bee with its 95 % interval (Wilson), or mites a day.
@@ -38,7 +39,8 @@ struct MiteFigures {
     std::optional<double> per_day;
     std::optional<bool> over_threshold; ///< against the user's figure, when it was said
 };
-MiteFigures mite_figures(const book::Workbook& workbook, MiteCountKind kind, int mites, std::optional<int> bees, std::optional<int> days);
+MiteFigures mite_figures(const book::Workbook& workbook, MiteCountKind kind, int mites, std::optional<int> bees,
+                         std::optional<int> days);
 
 struct CountLine {
     MiteCountId id;

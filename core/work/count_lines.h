@@ -7,7 +7,8 @@
 
 namespace soakbook::work {
 
-MiteFigures mite_figures_against(std::optional<qint64> threshold_ppm, MiteCountKind kind, int mites, std::optional<int> bees, std::optional<int> days);
+MiteFigures mite_figures_against(std::optional<qint64> threshold_ppm, MiteCountKind kind, int mites,
+                                 std::optional<int> bees, std::optional<int> days);
 CountLine line_of(const book::CountRow& row, std::optional<qint64> threshold_ppm);
 
 } // namespace soakbook::work

@@ -15,29 +15,29 @@ namespace soakbook::work {
 enum class DueGroup { now, today, this_week, later };
 /// Worded by ui/due; the comment says which fields a kind fills.
 enum class DueKind {
-    over_ceiling,     ///< batch; temperature
-    read_tank,        ///< batch; since
-    stir_tank,        ///< batch; since
-    weigh_planned,    ///< a planned batch whose amounts are to be weighed in; batch
-    weigh_strips,     ///< batch; subject: bin; since: soak start; by
-    bag_strips,       ///< batch; count: strips soaked, ended or on target, not bagged
-    fill_reserved,    ///< batch; count: labels without a bag
-    pour_or_close,    ///< batch; all is bagged, leftovers open
-    rest_ends,        ///< batch; count: bags; strips; by: the day
-    pull_past,        ///< yard; count: hives; since: placed; by: latest day
-    pull_open,        ///< yard; count: hives; from, by
-    pull_opens,       ///< yard; count: hives; from, by
-    pull_dead,        ///< yard; count: dead hives that still hold strips
-    bags_near_limit,  ///< count: bags; strips; from, by: first and last limit
-    bags_past_limit,  ///< count: bags; strips; by: the first limit
-    opened_too_long,  ///< count: bags
-    pail_waits,       ///< count: pails; since: the oldest
-    print_label_again,///< count: bags or pails; ids
-    count_mites,      ///< yard; count: hives; since: pulled
-    visit_yard,       ///< round; yard; by: planned day; strips
-    round_short,      ///< round; strips: how many short; by: planned day
-    figure_missing,   ///< subject: key of a figure that keeps something from being said
-    safe_copy_late,   ///< (filled by the shell) since
+    over_ceiling,      ///< batch; temperature
+    read_tank,         ///< batch; since
+    stir_tank,         ///< batch; since
+    weigh_planned,     ///< a planned batch whose amounts are to be weighed in; batch
+    weigh_strips,      ///< batch; subject: bin; since: soak start; by
+    bag_strips,        ///< batch; count: strips soaked, ended or on target, not bagged
+    fill_reserved,     ///< batch; count: labels without a bag
+    pour_or_close,     ///< batch; all is bagged, leftovers open
+    rest_ends,         ///< batch; count: bags; strips; by: the day
+    pull_past,         ///< yard; count: hives; since: placed; by: latest day
+    pull_open,         ///< yard; count: hives; from, by
+    pull_opens,        ///< yard; count: hives; from, by
+    pull_dead,         ///< yard; count: dead hives that still hold strips
+    bags_near_limit,   ///< count: bags; strips; from, by: first and last limit
+    bags_past_limit,   ///< count: bags; strips; by: the first limit
+    opened_too_long,   ///< count: bags
+    pail_waits,        ///< count: pails; since: the oldest
+    print_label_again, ///< count: bags or pails; ids
+    count_mites,       ///< yard; count: hives; since: pulled
+    visit_yard,        ///< round; yard; by: planned day; strips
+    round_short,       ///< round; strips: how many short; by: planned day
+    figure_missing,    ///< subject: key of a figure that keeps something from being said
+    safe_copy_late,    ///< (filled by the shell) since
 };
 struct DueRow {
     DueKind kind{};
@@ -46,8 +46,8 @@ struct DueRow {
     SoakId soak;
     YardId yard;
     RoundId round;
-    std::vector<qint64> ids;     ///< bags, pails or placements the row stands for
-    QString subject;             ///< code or name to show
+    std::vector<qint64> ids; ///< bags, pails or placements the row stands for
+    QString subject;         ///< code or name to show
     int count = 0;
     int strips = 0;
     std::optional<maths::Day> from;

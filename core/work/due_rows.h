@@ -35,7 +35,10 @@ struct DueList {
     /// Past days are now's; then today, six more days, later.
     DueGroup group_of(maths::Day day) const {
         const auto left = maths::days_between(today, day);
-        return left < 0 ? DueGroup::now : left == 0 ? DueGroup::today : left < 7 ? DueGroup::this_week : DueGroup::later;
+        return left < 0    ? DueGroup::now
+               : left == 0 ? DueGroup::today
+               : left < 7  ? DueGroup::this_week
+                           : DueGroup::later;
     }
 };
 
@@ -44,6 +47,8 @@ void due_in_store(DueList& list);
 void due_in_yards(DueList& list);
 
 /// Midnight at the start of that day, as a moment whose local day it is.
-constexpr maths::Instant start_of(maths::Day day) { return {std::chrono::milliseconds{day.time_since_epoch()}.count(), 0}; }
+constexpr maths::Instant start_of(maths::Day day) {
+    return {std::chrono::milliseconds{day.time_since_epoch()}.count(), 0};
+}
 
 } // namespace soakbook::work

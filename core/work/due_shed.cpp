@@ -12,10 +12,14 @@ namespace {
 constexpr std::int64_t minute = 60'000;
 constexpr std::int64_t hour = 60 * minute;
 
-maths::Instant later(maths::Instant at, std::int64_t ms) { return {at.utc_ms + ms, at.offset_minutes}; }
+maths::Instant later(maths::Instant at, std::int64_t ms) {
+    return {at.utc_ms + ms, at.offset_minutes};
+}
 
 /// Now when its moment is past, else by its day.
-DueGroup group_at(const DueList& list, maths::Instant at) { return at.utc_ms <= list.now.utc_ms ? DueGroup::now : list.group_of(at.local_day()); }
+DueGroup group_at(const DueList& list, maths::Instant at) {
+    return at.utc_ms <= list.now.utc_ms ? DueGroup::now : list.group_of(at.local_day());
+}
 
 DueRow& add(DueList& list, DueKind kind, DueGroup group, maths::Day sort_day, const BatchView& batch) {
     DueRow& row = list.add(kind, group, sort_day);
@@ -69,7 +73,8 @@ void weighing(DueList& list, const BatchView& batch, const SoakLine& soak) {
     const auto hours = list.wanted(first ? Figure::first_weigh_hours : Figure::weigh_every_hours);
     if (!hours)
         return;
-    DueRow& row = add_at(list, DueKind::weigh_strips, later(first ? soak.started : soak.weighings.back().at, *hours * hour), batch);
+    DueRow& row = add_at(list, DueKind::weigh_strips,
+                         later(first ? soak.started : soak.weighings.back().at, *hours * hour), batch);
     row.soak = soak.id;
     row.subject = soak.bin_name;
     row.since = soak.started;

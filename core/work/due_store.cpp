@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Due in the store: bags that rest, come near their limit or pass it, stay open, pails that wait, labels to print again.
+// Due in the store: bags that rest, come near their limit or pass it, stay open, pails that wait, labels to print
+// again.
 #include "core/work/due_rows.h"
 
 #include <algorithm>

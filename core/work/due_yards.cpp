@@ -13,8 +13,8 @@ namespace soakbook::work {
 
 namespace {
 
-
-DueRow& add_pull(DueList& list, DueKind kind, DueGroup group, maths::Day sort_day, const std::vector<const PullLine*>& lines) {
+DueRow& add_pull(DueList& list, DueKind kind, DueGroup group, maths::Day sort_day,
+                 const std::vector<const PullLine*>& lines) {
     DueRow& row = list.add(kind, group, sort_day);
     std::set<HiveId> hives;
     maths::Day since = maths::Day::max();
@@ -57,7 +57,8 @@ void pulls(DueList& list, const std::vector<PullLine>& lines) {
         add_pull(list, DueKind::pull_dead, DueGroup::today, list.today, some);
     for (const auto& [yard, some] : open) {
         const maths::Day by = some.front()->pull_by.value_or(list.today);
-        const bool closing = std::any_of(some.begin(), some.end(), [](const PullLine* l) { return l->state == PullState::closing_soon; });
+        const bool closing = std::any_of(some.begin(), some.end(),
+                                         [](const PullLine* l) { return l->state == PullState::closing_soon; });
         const DueGroup group = list.group_of(by);
         add_pull(list, DueKind::pull_open, closing ? std::min(group, DueGroup::this_week) : group, by, some);
     }

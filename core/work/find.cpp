@@ -10,10 +10,11 @@ namespace soakbook::work {
 namespace {
 
 FoundKind kind_of(const QString& table) {
-    static const std::map<QString, FoundKind> kinds{{QStringLiteral("batch"), FoundKind::batch}, {QStringLiteral("bag"), FoundKind::bag},
-                                                    {QStringLiteral("pail"), FoundKind::pail},   {QStringLiteral("hive"), FoundKind::hive},
-                                                    {QStringLiteral("yard"), FoundKind::yard},   {QStringLiteral("round"), FoundKind::round},
-                                                    {QStringLiteral("material_lot"), FoundKind::lot}};
+    static const std::map<QString, FoundKind> kinds{
+        {QStringLiteral("batch"), FoundKind::batch},     {QStringLiteral("bag"), FoundKind::bag},
+        {QStringLiteral("pail"), FoundKind::pail},       {QStringLiteral("hive"), FoundKind::hive},
+        {QStringLiteral("yard"), FoundKind::yard},       {QStringLiteral("round"), FoundKind::round},
+        {QStringLiteral("material_lot"), FoundKind::lot}};
     return kinds.at(table);
 }
 
@@ -43,7 +44,8 @@ FindResult find(const book::Workbook& workbook, const QString& text, int most) {
     if (code)
         result.why_not = NotFound::no_such_code;
     else
-        result.why_not = code.error() == maths::Unanswerable::wrong_check ? NotFound::wrong_check_character : NotFound::no_such_name;
+        result.why_not =
+            code.error() == maths::Unanswerable::wrong_check ? NotFound::wrong_check_character : NotFound::no_such_name;
     return result;
 }
 

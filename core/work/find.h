@@ -16,8 +16,8 @@ enum class FoundKind { batch, bag, pail, hive, yard, round, lot, given_but_undon
 struct Found {
     FoundKind kind{};
     qint64 id = 0;
-    QString code;        ///< code or name
-    QString where;       ///< a yard for a hive, a batch for a bag
+    QString code;                        ///< code or name
+    QString where;                       ///< a yard for a hive, a batch for a bag
     std::optional<maths::Instant> given; ///< for given_but_undone: when the code was given out
 };
 /// Why nothing was found.

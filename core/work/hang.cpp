@@ -52,12 +52,16 @@ std::map<HiveId, Already> hanging_already(const book::Workbook& workbook) {
 std::optional<Refusal> past_limit_refused(const Hanging& hanging, const Shares& shares) {
     for (const auto& [id, stock] : shares.bags)
         if (*stock.bag.use_by < hanging.on && hanging.past_limit_reason.trimmed().isEmpty())
-            return Refusal{Why::bag_past_limit, QStringLiteral("past_limit_reason"), {stock.bag.code, fact(*stock.bag.use_by)}, false};
+            return Refusal{Why::bag_past_limit,
+                           QStringLiteral("past_limit_reason"),
+                           {stock.bag.code, fact(*stock.bag.use_by)},
+                           false};
     return text_refused(hanging.past_limit_reason, longest_note, QStringLiteral("past_limit_reason"));
 }
 
 /// Asks about the whole yard: the day, supers, and its times. Gives the keys of what was answered with yes.
-QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, maths::Day today, maths::Day last, Questions& questions) {
+QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, maths::Day today, maths::Day last,
+                        Questions& questions) {
     QStringList yes;
     const auto put = [&](Why why, const char* field, const QStringList& facts) {
         if (questions.put(why, QLatin1String(field), facts))
@@ -79,10 +83,12 @@ QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, 
 }
 
 /// Asks about one hive: strips that hang there already, its own supers, a dose outside the rule.
-QStringList ask_of_hive(const Hanging& hanging, const HangRow& row, const std::map<HiveId, Already>& already, Questions& questions) {
+QStringList ask_of_hive(const Hanging& hanging, const HangRow& row, const std::map<HiveId, Already>& already,
+                        Questions& questions) {
     QStringList yes;
     if (const auto found = already.find(row.hive.id); found != already.end())
-        if (questions.put(Why::hive_has_strips, row.wish.strips_field, {fact(row.hive.name), fact(found->second.strips), fact(found->second.since)}))
+        if (questions.put(Why::hive_has_strips, row.wish.strips_field,
+                          {fact(row.hive.name), fact(found->second.strips), fact(found->second.since)}))
             yes << key_of(Why::hive_has_strips);
     if (!hanging.supers_on && row.hive.supers_on.value_or(false))
         if (questions.put(Why::supers_on, QStringLiteral("supers_on"), {fact(row.hive.name)}))
@@ -91,7 +97,8 @@ QStringList ask_of_hive(const Hanging& hanging, const HangRow& row, const std::m
     const int most = hanging.most ? *hanging.most * row.hive.hives : row.wish.strips;
     if (row.wish.strips < least || row.wish.strips > most) {
         // Without a most there is no range to name.
-        const QStringList facts = hanging.most ? QStringList{fact(row.wish.strips), fact(least), fact(most)} : QStringList{};
+        const QStringList facts =
+            hanging.most ? QStringList{fact(row.wish.strips), fact(least), fact(most)} : QStringList{};
         if (questions.put(Why::dose_outside, row.wish.strips_field, facts))
             yes << key_of(Why::dose_outside);
     }
@@ -115,7 +122,8 @@ std::vector<BagUse> uses_of(const Shares& shares) {
     return uses;
 }
 
-Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hanging, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hanging, const book::Doing& doing,
+                           const Confirmed& confirmed) {
     const auto window = maths::pull_window(hanging.on, hanging.pull_from_days, hanging.pull_by_days);
     if (!window)
         return refuse(Why::too_large, QStringLiteral("on"));
@@ -131,7 +139,8 @@ Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hangin
         int wanted = 0;
         for (const Wish& wish : wishes)
             wanted += wish.bag ? 0 : wish.strips;
-        return refuse(Why::not_enough_strips, wishes[*shares->first_short].strips_field, {fact(wanted - shares->short_of), fact(wanted)});
+        return refuse(Why::not_enough_strips, wishes[*shares->first_short].strips_field,
+                      {fact(wanted - shares->short_of), fact(wanted)});
     }
     const bool rest_refuses = figure(workbook, Figure::rest_refuses).value_or(0) == 1;
     const auto opened_days = figure(workbook, Figure::opened_days);
@@ -153,7 +162,8 @@ Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hangin
                     yes << key_of(Why::bag_resting);
             }
             if (bag.opened_on && opened_days && maths::days_after(*bag.opened_on, *opened_days) < hanging.on)
-                if (questions.put(Why::bag_opened_long, row.wish.bag_field, {bag.code, fact(*bag.opened_on), fact(*opened_days)}))
+                if (questions.put(Why::bag_opened_long, row.wish.bag_field,
+                                  {bag.code, fact(*bag.opened_on), fact(*opened_days)}))
                     yes << key_of(Why::bag_opened_long);
             book::Placement p;
             p.round = hanging.round;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Hanging strips, as a visit and a single placement share it: checks first, then every record at once. For core/work's own use.
+// Hanging strips, as a visit and a single placement share it: checks first, then every record at once. For core/work's
+// own use.
 #pragma once
 
 #include "core/book/records/hive.h"
@@ -32,7 +33,7 @@ struct Hanging {
     std::optional<int> most;
     std::optional<bool> supers_on; ///< of all; empty: as each hive says
     QString past_limit_reason;
-    std::vector<HangRow> rows;     ///< those with strips
+    std::vector<HangRow> rows; ///< those with strips
 };
 /// What will be written.
 struct Hung {
@@ -41,7 +42,8 @@ struct Hung {
     VisitDone done;
 };
 /// Law 4 and every question of a visit. Placements carry what was asked and answered with yes.
-Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hanging, const book::Doing& doing, const Confirmed& confirmed);
+Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hanging, const book::Doing& doing,
+                           const Confirmed& confirmed);
 void write_hung(book::Writing& writing, const Hung& hung);
 
 /// How the bags of a plan are shown, nearest limit first.

@@ -13,7 +13,8 @@ namespace {
 
 /// "9 / 300" for bees, "12 / 3 d" would need words: mites and days stand as "12 : 3".
 QString in_figures(const book::MiteCount& c) {
-    return c.bees ? QStringLiteral("%1 / %2").arg(c.mites).arg(*c.bees) : QStringLiteral("%1 : %2").arg(c.mites).arg(c.days.value_or(1));
+    return c.bees ? QStringLiteral("%1 / %2").arg(c.mites).arg(*c.bees)
+                  : QStringLiteral("%1 : %2").arg(c.mites).arg(c.days.value_or(1));
 }
 
 } // namespace

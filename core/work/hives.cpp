@@ -18,7 +18,10 @@ constexpr int most_boxes_each = 20;
 constexpr int most_frames_each = 100;
 
 HiveEntry entry_of(const book::Hive& h) {
-    return {h.id, h.yard, h.name, h.hives, h.brood_boxes, h.frames_of_bees, h.supers_on, h.untreated, static_cast<StateOfHive>(h.state), h.state_on, h.note};
+    return {h.id,        h.yard,        h.name,
+            h.hives,     h.brood_boxes, h.frames_of_bees,
+            h.supers_on, h.untreated,   static_cast<StateOfHive>(h.state),
+            h.state_on,  h.note};
 }
 
 QString in_front(const QString& prefix, const char* field) {
@@ -41,7 +44,8 @@ bool name_is_taken(const std::vector<book::Hive>& in_yard, const QString& name, 
 }
 
 /// The record a hive's entry makes, checked; `prefix` stands in front of each field's name.
-Outcome<book::Hive> checked_hive(const book::Workbook& workbook, const HiveEntry& entry, maths::Day today, const QString& prefix) {
+Outcome<book::Hive> checked_hive(const book::Workbook& workbook, const HiveEntry& entry, maths::Day today,
+                                 const QString& prefix) {
     if (auto refusal = text_refused(entry.name, longest_name, in_front(prefix, "name"), true))
         return unexpected(*refusal);
     if (auto refusal = text_refused(entry.note, longest_note, in_front(prefix, "note")))
@@ -50,9 +54,11 @@ Outcome<book::Hive> checked_hive(const book::Workbook& workbook, const HiveEntry
         return refuse(Why::not_positive, in_front(prefix, "hives"));
     if (entry.hives > most_hives)
         return refuse(Why::too_large, in_front(prefix, "hives"), {fact(most_hives)});
-    if (auto refusal = figure_refused(entry.brood_boxes, most_boxes_each * entry.hives, in_front(prefix, "brood_boxes")))
+    if (auto refusal =
+            figure_refused(entry.brood_boxes, most_boxes_each * entry.hives, in_front(prefix, "brood_boxes")))
         return unexpected(*refusal);
-    if (auto refusal = figure_refused(entry.frames_of_bees, most_frames_each * entry.hives, in_front(prefix, "frames_of_bees")))
+    if (auto refusal =
+            figure_refused(entry.frames_of_bees, most_frames_each * entry.hives, in_front(prefix, "frames_of_bees")))
         return unexpected(*refusal);
     book::Hive record;
     if (entry.id) {
@@ -77,7 +83,8 @@ Outcome<book::Hive> checked_hive(const book::Workbook& workbook, const HiveEntry
     if (!state_on)
         return unexpected(state_on.error());
     record.state_on = entry.state == StateOfHive::alive ? std::nullopt : std::optional(*state_on);
-    if (entry.state == StateOfHive::alive && name_is_taken(book::hives_of_yard(workbook, record.yard), record.name, entry.id))
+    if (entry.state == StateOfHive::alive &&
+        name_is_taken(book::hives_of_yard(workbook, record.yard), record.name, entry.id))
         return refuse(Why::name_taken, in_front(prefix, "name"), {fact(record.name)});
     return record;
 }
@@ -106,7 +113,8 @@ Outcome<HiveId> save_hive(book::Workbook& workbook, const HiveEntry& hive, const
     if (hive.id && book::fetch(workbook, hive.id) == *record)
         return refuse(Why::nothing_changed);
     const auto yard = book::fetch(workbook, record->yard);
-    const Piece piece = hive.id ? Piece{QStringLiteral("hive_changed"), 1, record->name} : Piece{QStringLiteral("hives"), record->hives, yard->name};
+    const Piece piece = hive.id ? Piece{QStringLiteral("hive_changed"), 1, record->name}
+                                : Piece{QStringLiteral("hives"), record->hives, yard->name};
     return perform(workbook, piece, doing, [&](book::Writing& w) -> Outcome<HiveId> {
         if (!hive.id)
             return book::insert(w, *record);
@@ -138,19 +146,21 @@ Outcome<std::vector<HiveId>> add_hives(book::Workbook& workbook, const HiveRow& 
     for (int i = 0; i < *row.count; ++i) {
         book::Hive record;
         record.yard = row.yard;
-        record.name = row.prefix.trimmed() + QStringLiteral("%1").arg(*row.first + i, std::clamp(row.digits, 1, 6), 10, QLatin1Char('0'));
+        record.name = row.prefix.trimmed() +
+                      QStringLiteral("%1").arg(*row.first + i, std::clamp(row.digits, 1, 6), 10, QLatin1Char('0'));
         record.brood_boxes = row.brood_boxes;
         record.frames_of_bees = row.frames_of_bees;
         if (name_is_taken(in_yard, record.name, {}))
             return refuse(Why::name_taken, QStringLiteral("first"), {fact(record.name)});
         records.push_back(std::move(record));
     }
-    return perform(workbook, {QStringLiteral("hives"), *row.count, yard->name}, doing, [&](book::Writing& w) -> Outcome<std::vector<HiveId>> {
-        std::vector<HiveId> ids;
-        for (const book::Hive& record : records)
-            ids.push_back(book::insert(w, record));
-        return ids;
-    });
+    return perform(workbook, {QStringLiteral("hives"), *row.count, yard->name}, doing,
+                   [&](book::Writing& w) -> Outcome<std::vector<HiveId>> {
+                       std::vector<HiveId> ids;
+                       for (const book::Hive& record : records)
+                           ids.push_back(book::insert(w, record));
+                       return ids;
+                   });
 }
 
 Outcome<int> save_hives(book::Workbook& workbook, const std::vector<HiveEntry>& hives, const book::Doing& doing) {
@@ -162,8 +172,8 @@ Outcome<int> save_hives(book::Workbook& workbook, const std::vector<HiveEntry>& 
         if (!record)
             return unexpected(record.error());
         for (const book::Hive& other : changed)
-            if (other.id != record->id && other.yard == record->yard && other.state == book::HiveState::alive && record->state == book::HiveState::alive &&
-                other.name.compare(record->name, Qt::CaseInsensitive) == 0)
+            if (other.id != record->id && other.yard == record->yard && other.state == book::HiveState::alive &&
+                record->state == book::HiveState::alive && other.name.compare(record->name, Qt::CaseInsensitive) == 0)
                 return refuse(Why::name_taken, row_field(i, "name"), {fact(record->name)});
         if (book::fetch(workbook, hives[i].id) != *record)
             changed.push_back(*record);
@@ -171,8 +181,9 @@ Outcome<int> save_hives(book::Workbook& workbook, const std::vector<HiveEntry>& 
     if (changed.empty())
         return refuse(Why::nothing_changed);
     const auto yard = book::fetch(workbook, changed.front().yard);
-    const Piece piece = changed.size() == 1 ? Piece{QStringLiteral("hive_changed"), 1, changed.front().name}
-                                            : Piece{QStringLiteral("hives"), static_cast<int>(changed.size()), yard->name};
+    const Piece piece = changed.size() == 1
+                            ? Piece{QStringLiteral("hive_changed"), 1, changed.front().name}
+                            : Piece{QStringLiteral("hives"), static_cast<int>(changed.size()), yard->name};
     return perform(workbook, piece, doing, [&](book::Writing& w) -> Outcome<int> {
         for (const book::Hive& record : changed)
             book::update(w, record);
@@ -180,8 +191,8 @@ Outcome<int> save_hives(book::Workbook& workbook, const std::vector<HiveEntry>& 
     });
 }
 
-Outcome<int> move_hives(book::Workbook& workbook, const std::vector<HiveId>& hives, std::optional<YardId> to, std::optional<maths::Day> on,
-                        const book::Doing& doing) {
+Outcome<int> move_hives(book::Workbook& workbook, const std::vector<HiveId>& hives, std::optional<YardId> to,
+                        std::optional<maths::Day> on, const book::Doing& doing) {
     if (hives.empty())
         return refuse(Why::missing, QStringLiteral("hives"));
     if (!to)
@@ -214,17 +225,18 @@ Outcome<int> move_hives(book::Workbook& workbook, const std::vector<HiveId>& hiv
     }
     for (std::size_t i = 0; i < records.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
-            if (records[i].name.compare(records[j].name, Qt::CaseInsensitive) == 0 && records[i].state == book::HiveState::alive &&
-                records[j].state == book::HiveState::alive)
+            if (records[i].name.compare(records[j].name, Qt::CaseInsensitive) == 0 &&
+                records[i].state == book::HiveState::alive && records[j].state == book::HiveState::alive)
                 return refuse(Why::name_taken, QStringLiteral("to"), {fact(records[i].name)});
-    return perform(workbook, {QStringLiteral("hives_moved"), count, yard->name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        for (book::Hive& record : records) {
-            book::insert(w, book::HiveMove{{}, record.id, record.yard, *to, *day, {}});
-            record.yard = *to;
-            book::update(w, record);
-        }
-        return count;
-    });
+    return perform(workbook, {QStringLiteral("hives_moved"), count, yard->name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       for (book::Hive& record : records) {
+                           book::insert(w, book::HiveMove{{}, record.id, record.yard, *to, *day, {}});
+                           record.yard = *to;
+                           book::update(w, record);
+                       }
+                       return count;
+                   });
 }
 
 } // namespace soakbook::work

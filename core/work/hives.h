@@ -47,7 +47,7 @@ struct HiveEntry {
     std::optional<int> brood_boxes;    ///< of the whole group
     std::optional<int> frames_of_bees; ///< of the whole group
     std::optional<bool> supers_on;
-    bool untreated = false;            ///< left untreated on purpose, to compare with
+    bool untreated = false; ///< left untreated on purpose, to compare with
     StateOfHive state{};
     std::optional<maths::Day> state_on;
     QString note;
@@ -69,7 +69,7 @@ Outcome<std::vector<HiveId>> add_hives(book::Workbook& workbook, const HiveRow& 
 /// Sets boxes, frames and supers of several hives, as the grid was typed over.
 Outcome<int> save_hives(book::Workbook& workbook, const std::vector<HiveEntry>& hives, const book::Doing& doing);
 /// Moves hives with what hangs in them; placements keep the yard they were made in. Fields: to, on.
-Outcome<int> move_hives(book::Workbook& workbook, const std::vector<HiveId>& hives, std::optional<YardId> to, std::optional<maths::Day> on,
-                        const book::Doing& doing);
+Outcome<int> move_hives(book::Workbook& workbook, const std::vector<HiveId>& hives, std::optional<YardId> to,
+                        std::optional<maths::Day> on, const book::Doing& doing);
 
 } // namespace soakbook::work

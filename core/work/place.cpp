@@ -36,7 +36,8 @@ Outcome<StripKindId> kind_wanted(const book::Workbook& workbook, std::optional<B
     return *kinds.begin();
 }
 
-Outcome<book::Placement> placement_that_stands(const book::Workbook& workbook, PlacementId id, const book::Doing& doing) {
+Outcome<book::Placement> placement_that_stands(const book::Workbook& workbook, PlacementId id,
+                                               const book::Doing& doing) {
     const auto placement = book::fetch(workbook, id);
     if (!placement || placement->void_reason)
         return refuse(Why::not_found);
@@ -46,7 +47,8 @@ Outcome<book::Placement> placement_that_stands(const book::Workbook& workbook, P
 }
 
 /// The placement moved to another day; its window keeps the days it was given.
-std::optional<Refusal> move_day(const book::Workbook& workbook, book::Placement& p, maths::Day on, const book::Bag& bag, const book::Doing& doing) {
+std::optional<Refusal> move_day(const book::Workbook& workbook, book::Placement& p, maths::Day on, const book::Bag& bag,
+                                const book::Doing& doing) {
     const QString field = QStringLiteral("on");
     if (const auto day = day_not_to_come(on, doing.today()); !day)
         return day.error();
@@ -69,7 +71,8 @@ std::optional<Refusal> move_day(const book::Workbook& workbook, book::Placement&
 
 } // namespace
 
-Outcome<VisitDone> place_strips(book::Workbook& workbook, const PlaceEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<VisitDone> place_strips(book::Workbook& workbook, const PlaceEntry& entry, const book::Doing& doing,
+                                const Confirmed& confirmed) {
     auto hive = book::fetch(workbook, entry.hive);
     if (!hive || hive->void_reason)
         return refuse(Why::not_found, QStringLiteral("hive"));
@@ -114,17 +117,20 @@ Outcome<VisitDone> place_strips(book::Workbook& workbook, const PlaceEntry& entr
     hanging.most = strip_kind->dose_most;
     hanging.supers_on = entry.supers_on;
     hanging.past_limit_reason = entry.past_limit_reason;
-    hanging.rows.push_back({*hive, {*entry.strips, entry.bag, strips_field, QStringLiteral("bag")}, entry.note.trimmed()});
+    hanging.rows.push_back(
+        {*hive, {*entry.strips, entry.bag, strips_field, QStringLiteral("bag")}, entry.note.trimmed()});
     const auto hung = plan_hanging(workbook, hanging, doing, confirmed);
     if (!hung)
         return unexpected(hung.error());
-    return perform(workbook, {QStringLiteral("strips_in"), hive->hives, yard->name}, doing, [&](book::Writing& w) -> Outcome<VisitDone> {
-        write_hung(w, *hung);
-        return hung->done;
-    });
+    return perform(workbook, {QStringLiteral("strips_in"), hive->hives, yard->name}, doing,
+                   [&](book::Writing& w) -> Outcome<VisitDone> {
+                       write_hung(w, *hung);
+                       return hung->done;
+                   });
 }
 
-Outcome<int> correct_placement(book::Workbook& workbook, PlacementId id, std::optional<int> strips, std::optional<maths::Day> on, const book::Doing& doing) {
+Outcome<int> correct_placement(book::Workbook& workbook, PlacementId id, std::optional<int> strips,
+                               std::optional<maths::Day> on, const book::Doing& doing) {
     const auto before = placement_that_stands(workbook, id, doing);
     if (!before)
         return unexpected(before.error());
@@ -153,12 +159,13 @@ Outcome<int> correct_placement(book::Workbook& workbook, PlacementId id, std::op
     if (bag.opened_on && *bag.opened_on > p.placed_on)
         bag.opened_on = p.placed_on;
     const auto hive = book::fetch(workbook, p.hive);
-    return perform(workbook, {QStringLiteral("corrected"), 1, hive->name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, p);
-        if (bag != stock->bag)
-            book::update(w, bag);
-        return p.strips;
-    });
+    return perform(workbook, {QStringLiteral("corrected"), 1, hive->name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, p);
+                       if (bag != stock->bag)
+                           book::update(w, bag);
+                       return p.strips;
+                   });
 }
 
 Outcome<int> void_placement(book::Workbook& workbook, PlacementId id, const book::Doing& doing) {
@@ -173,21 +180,23 @@ Outcome<int> void_placement(book::Workbook& workbook, PlacementId id, const book
         filter.round = *p->round;
         filter.yard_then = p->yard;
         const auto others = book::placements(workbook, filter);
-        const bool last = std::all_of(others.begin(), others.end(), [id](const book::PlacementRow& row) { return row.placement.id == id; });
+        const bool last = std::all_of(others.begin(), others.end(),
+                                      [id](const book::PlacementRow& row) { return row.placement.id == id; });
         if (last)
             for (book::RoundYard& y : book::yards_of_round(workbook, *p->round))
                 if (y.yard == p->yard && y.visited_on)
                     unvisited = y;
     }
     const auto hive = book::fetch(workbook, p->hive);
-    return perform(workbook, {QStringLiteral("made_void"), 1, hive->name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, *p);
-        if (unvisited) {
-            unvisited->visited_on.reset();
-            book::update(w, *unvisited);
-        }
-        return p->strips;
-    });
+    return perform(workbook, {QStringLiteral("made_void"), 1, hive->name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, *p);
+                       if (unvisited) {
+                           unvisited->visited_on.reset();
+                           book::update(w, *unvisited);
+                       }
+                       return p->strips;
+                   });
 }
 
 } // namespace soakbook::work

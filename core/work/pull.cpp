@@ -21,7 +21,8 @@ struct Counted {
 };
 
 /// What was said of `strips`: nothing means all of them are out; one number leaves the rest to the other.
-Outcome<Counted> counted(std::optional<int> pulled, std::optional<int> missing, int strips, const QString& pulled_field, const QString& missing_field) {
+Outcome<Counted> counted(std::optional<int> pulled, std::optional<int> missing, int strips, const QString& pulled_field,
+                         const QString& missing_field) {
     if (pulled && *pulled < 0)
         return refuse(Why::too_small, pulled_field, {fact(0)});
     if (missing && *missing < 0)
@@ -30,13 +31,15 @@ Outcome<Counted> counted(std::optional<int> pulled, std::optional<int> missing, 
     c.pulled = pulled ? *pulled : strips - std::min(missing.value_or(0), strips);
     c.missing = missing ? *missing : strips - std::min(c.pulled, strips);
     if (qint64{c.pulled} + c.missing != strips)
-        return refuse(Why::counted_more, pulled ? pulled_field : missing_field, {fact(qint64{c.pulled} + c.missing), fact(strips)});
+        return refuse(Why::counted_more, pulled ? pulled_field : missing_field,
+                      {fact(qint64{c.pulled} + c.missing), fact(strips)});
     return c;
 }
 
 } // namespace
 
-PullState pull_state(std::optional<maths::Day> pull_from, std::optional<maths::Day> pull_by, maths::Day today, int warn_days) {
+PullState pull_state(std::optional<maths::Day> pull_from, std::optional<maths::Day> pull_by, maths::Day today,
+                     int warn_days) {
     if (pull_by && *pull_by < today)
         return PullState::past;
     if (pull_by && maths::days_between(today, *pull_by) <= warn_days)
@@ -85,7 +88,8 @@ std::vector<PullLine> hanging(const book::Workbook& workbook, YardId yard, maths
     return lines;
 }
 
-Outcome<PullDone> enter_pull(book::Workbook& workbook, const PullEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<PullDone> enter_pull(book::Workbook& workbook, const PullEntry& entry, const book::Doing& doing,
+                             const Confirmed& confirmed) {
     const auto on = day_not_to_come(entry.on, doing.today());
     if (!on)
         return unexpected(on.error());
@@ -110,8 +114,9 @@ Outcome<PullDone> enter_pull(book::Workbook& workbook, const PullEntry& entry, c
         const auto count = counted(row.pulled, row.missing, p->strips, row_field(i, "pulled"), row_field(i, "missing"));
         if (!count)
             return unexpected(count.error());
-        const QString note = p->note.isEmpty() || row.note.trimmed().isEmpty() ? QString(p->note + row.note.trimmed())
-                                                                               : QString(p->note + QLatin1Char('\n') + row.note.trimmed());
+        const QString note = p->note.isEmpty() || row.note.trimmed().isEmpty()
+                                 ? QString(p->note + row.note.trimmed())
+                                 : QString(p->note + QLatin1Char('\n') + row.note.trimmed());
         if (auto refusal = text_refused(note, longest_note, row_field(i, "note")))
             return unexpected(*refusal);
         if (p->pull_from && *on < *p->pull_from) {
@@ -135,15 +140,16 @@ Outcome<PullDone> enter_pull(book::Workbook& workbook, const PullEntry& entry, c
     }
     if (question)
         return unexpected(*question);
-    return perform(workbook, {QStringLiteral("strips_out"), done.hives, yard_name}, doing, [&](book::Writing& w) -> Outcome<PullDone> {
-        for (const book::Placement& p : pulled)
-            book::update(w, p);
-        return done;
-    });
+    return perform(workbook, {QStringLiteral("strips_out"), done.hives, yard_name}, doing,
+                   [&](book::Writing& w) -> Outcome<PullDone> {
+                       for (const book::Placement& p : pulled)
+                           book::update(w, p);
+                       return done;
+                   });
 }
 
-Outcome<int> correct_pull(book::Workbook& workbook, PlacementId id, std::optional<int> pulled, std::optional<int> missing, std::optional<maths::Day> on,
-                          const book::Doing& doing) {
+Outcome<int> correct_pull(book::Workbook& workbook, PlacementId id, std::optional<int> pulled,
+                          std::optional<int> missing, std::optional<maths::Day> on, const book::Doing& doing) {
     const auto before = book::fetch(workbook, id);
     if (!before || before->void_reason || !before->pulled_on)
         return refuse(Why::not_found);
@@ -167,10 +173,11 @@ Outcome<int> correct_pull(book::Workbook& workbook, PlacementId id, std::optiona
     if (p == *before)
         return refuse(Why::nothing_changed);
     const auto hive = book::fetch(workbook, p.hive);
-    return perform(workbook, {QStringLiteral("corrected"), 1, hive->name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, p);
-        return *p.pulled;
-    });
+    return perform(workbook, {QStringLiteral("corrected"), 1, hive->name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, p);
+                       return *p.pulled;
+                   });
 }
 
 } // namespace soakbook::work

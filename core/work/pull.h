@@ -19,14 +19,14 @@ struct PullLine {
     HiveId hive;
     QString hive_name;
     int hives = 1;
-    YardId yard;               ///< where the hive stands now
+    YardId yard; ///< where the hive stands now
     QString yard_name;
-    QString placed_in;         ///< the yard it was hung in, if another
+    QString placed_in; ///< the yard it was hung in, if another
     QString bag_code;
     QString round_name;
     int strips = 0;
     maths::Day placed_on{};
-    int day_number = 0;        ///< 1 on the day it was hung
+    int day_number = 0; ///< 1 on the day it was hung
     std::optional<maths::Day> pull_from;
     std::optional<maths::Day> pull_by;
     PullState state{};
@@ -34,11 +34,12 @@ struct PullLine {
 };
 /// What hangs in the hives that stand in `yard` now (0: everywhere), earliest last day first.
 std::vector<PullLine> hanging(const book::Workbook& workbook, YardId yard, maths::Day today);
-PullState pull_state(std::optional<maths::Day> pull_from, std::optional<maths::Day> pull_by, maths::Day today, int warn_days);
+PullState pull_state(std::optional<maths::Day> pull_from, std::optional<maths::Day> pull_by, maths::Day today,
+                     int warn_days);
 
 /// Fields: on, rows/<i>/pulled, rows/<i>/missing.
 struct PullEntry {
-    std::optional<maths::Day> on;   ///< empty: today
+    std::optional<maths::Day> on; ///< empty: today
     struct Row {
         PlacementId placement;
         std::optional<int> pulled;  ///< empty: all that hang
@@ -52,10 +53,12 @@ struct PullDone {
     int pulled = 0;
     int missing = 0;
 };
-/// Refuses a day before the strips went in, counts that do not add up, strips already out; asks (window_not_open) when early.
-Outcome<PullDone> enter_pull(book::Workbook& workbook, const PullEntry& entry, const book::Doing& doing, const Confirmed& confirmed = {});
+/// Refuses a day before the strips went in, counts that do not add up, strips already out; asks (window_not_open) when
+/// early.
+Outcome<PullDone> enter_pull(book::Workbook& workbook, const PullEntry& entry, const book::Doing& doing,
+                             const Confirmed& confirmed = {});
 /// Corrects a pull, reason in `doing`. Fields: on, pulled, missing.
-Outcome<int> correct_pull(book::Workbook& workbook, PlacementId id, std::optional<int> pulled, std::optional<int> missing, std::optional<maths::Day> on,
-                          const book::Doing& doing);
+Outcome<int> correct_pull(book::Workbook& workbook, PlacementId id, std::optional<int> pulled,
+                          std::optional<int> missing, std::optional<maths::Day> on, const book::Doing& doing);
 
 } // namespace soakbook::work

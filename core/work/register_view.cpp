@@ -54,7 +54,8 @@ RegisterLine line_of(const book::PlacementRow& row) {
 } // namespace
 
 std::vector<RegisterLine> treatments(const book::Workbook& workbook, const RegisterFilter& filter) {
-    const book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {}, {}, filter.batch, {}, filter.from, filter.to};
+    const book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {},
+                                       {},    filter.batch,     {}, filter.from, filter.to};
     std::map<PlacementId, std::vector<CorrectionLine>> corrected;
     for (const book::Change& change : book::corrections_in(workbook, {QStringLiteral("placement")})) {
         auto& lines = corrected[{change.row}];

@@ -18,16 +18,16 @@ namespace soakbook::work {
 struct RegisterFilter {
     std::optional<maths::Day> from;
     std::optional<maths::Day> to;
-    YardId yard;     ///< 0: all
-    BatchId batch;   ///< 0: all
+    YardId yard;   ///< 0: all
+    BatchId batch; ///< 0: all
     bool also_void = true;
 };
 /// A correction as the register shows it: what it said, what it says, why, who, when.
 struct CorrectionLine {
-    QString record;   ///< code or name of what was corrected
-    QString column;   ///< key of the column in the store: "strips", "placed_on", "total_mg" ...; worded by ui. A weighing has
-                      ///< "mean_mg" as well, and the history of a record begins with "added" and may hold "removed"
-    QString before;   ///< as in the store; ui writes it as a quantity by the column's kind
+    QString record; ///< code or name of what was corrected
+    QString column; ///< key of the column in the store: "strips", "placed_on", "total_mg" ...; worded by ui. A weighing
+                    ///< has "mean_mg" as well, and the history of a record begins with "added" and may hold "removed"
+    QString before; ///< as in the store; ui writes it as a quantity by the column's kind
     QString after;
     QString why;
     QString who;
@@ -41,7 +41,7 @@ struct RegisterLine {
     maths::Day placed_on{};
     QString hive;
     int hives = 1;
-    QString yard;                 ///< where it stood that day
+    QString yard; ///< where it stood that day
     QString bag_code;
     QString batch_code;
     int strips = 0;
@@ -50,7 +50,7 @@ struct RegisterLine {
     std::optional<maths::Fraction> strength;
     maths::Day use_by{};
     QString placed_by;
-    bool written_late = false;    ///< entered on a later day
+    bool written_late = false; ///< entered on a later day
     maths::Instant written;
     std::optional<maths::Day> pull_by;
     std::optional<maths::Day> pulled_on;
@@ -61,7 +61,7 @@ struct RegisterLine {
     std::optional<maths::Day> no_harvest_before;
     std::optional<bool> supers_on;
     QString past_limit_reason;
-    QStringList asked;            ///< keys of Why answered with yes
+    QStringList asked; ///< keys of Why answered with yes
     QString round;
     QString note;
     QString void_reason;
@@ -69,15 +69,15 @@ struct RegisterLine {
 };
 /// Oldest first.
 std::vector<RegisterLine> treatments(const book::Workbook& workbook, const RegisterFilter& filter);
-/// Corrections and voids of batches, weighings, bags, pails and deliveries behind those treatments (or all, with an empty
-/// filter), oldest first; also "undone" pieces of work that were shown outside.
+/// Corrections and voids of batches, weighings, bags, pails and deliveries behind those treatments (or all, with an
+/// empty filter), oldest first; also "undone" pieces of work that were shown outside.
 std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const RegisterFilter& filter);
 /// Hives found dead or gone in the range, and hives left without strips in a visit, oldest first.
 struct HiveStateLine {
     maths::Day on{};
     QString hive;
     QString yard;
-    QString state;   ///< "dead", "gone"; "none_hung" or "untreated" for one left without strips
+    QString state; ///< "dead", "gone"; "none_hung" or "untreated" for one left without strips
     QString note;
 };
 std::vector<HiveStateLine> hive_states(const book::Workbook& workbook, const RegisterFilter& filter);

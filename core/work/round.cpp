@@ -56,7 +56,9 @@ std::optional<Refusal> take_rule(const RoundEntry& entry, const book::StripKind&
     const bool same = kind.dose_kind == rule;
     round.dose_kind = *rule;
     if (*rule == book::DoseKind::frames_of_bees) {
-        round.dose_frames_tenths = entry.dose_frames_tenths ? entry.dose_frames_tenths : same ? kind.dose_frames_tenths : std::nullopt;
+        round.dose_frames_tenths = entry.dose_frames_tenths ? entry.dose_frames_tenths
+                                   : same                   ? kind.dose_frames_tenths
+                                                            : std::nullopt;
         if (!round.dose_frames_tenths)
             return Refusal{Why::missing, QStringLiteral("dose_frames_tenths"), {}, false};
     } else {
@@ -168,7 +170,8 @@ Outcome<RoundFigures> reckon_round(const book::Workbook& workbook, const RoundEn
     return figures;
 }
 
-Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, const book::Doing& doing,
+                            const Confirmed& confirmed) {
     auto checked = checked_round(workbook, entry, true);
     if (!checked)
         return unexpected(checked.error());
@@ -189,7 +192,9 @@ Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, c
         book::PlacementFilter filter;
         filter.round = entry.id;
         if (const auto hung = book::placements(workbook, filter); !hung.empty())
-            return refuse(Why::hive_has_strips, {}, {fact(hung.front().hive), fact(hung.front().placement.strips), fact(hung.front().placement.placed_on)});
+            return refuse(
+                Why::hive_has_strips, {},
+                {fact(hung.front().hive), fact(hung.front().placement.strips), fact(hung.front().placement.placed_on)});
         before = book::yards_of_round(workbook, entry.id);
         std::set<YardId> old_yards;
         for (const book::RoundYard& y : before)
@@ -206,27 +211,28 @@ Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, c
             if (!confirmed.count(why))
                 return ask(why, QStringLiteral("planned_on"), {fact(time.what), fact(*time.from), fact(*time.to)});
         }
-    return perform(workbook, {QStringLiteral("round_planned"), 1, round.name}, doing, [&](book::Writing& w) -> Outcome<RoundId> {
-        if (entry.id)
-            book::update(w, round);
-        else
-            round.id = book::insert(w, round);
-        std::set<YardId> still;
-        for (book::RoundYard& y : before) {
-            const bool stays = std::find(entry.yards.begin(), entry.yards.end(), y.yard) != entry.yards.end();
-            if (stays) {
-                still.insert(y.yard);
-                y.planned_on = round.planned_on;
-            } else {
-                y.void_reason = QStringLiteral("taken out");
+    return perform(
+        workbook, {QStringLiteral("round_planned"), 1, round.name}, doing, [&](book::Writing& w) -> Outcome<RoundId> {
+            if (entry.id)
+                book::update(w, round);
+            else
+                round.id = book::insert(w, round);
+            std::set<YardId> still;
+            for (book::RoundYard& y : before) {
+                const bool stays = std::find(entry.yards.begin(), entry.yards.end(), y.yard) != entry.yards.end();
+                if (stays) {
+                    still.insert(y.yard);
+                    y.planned_on = round.planned_on;
+                } else {
+                    y.void_reason = QStringLiteral("taken out");
+                }
+                book::update(w, y);
             }
-            book::update(w, y);
-        }
-        for (const YardId yard : entry.yards)
-            if (still.insert(yard).second)
-                book::insert(w, book::RoundYard{{}, round.id, yard, round.planned_on, {}, {}});
-        return round.id;
-    });
+            for (const YardId yard : entry.yards)
+                if (still.insert(yard).second)
+                    book::insert(w, book::RoundYard{{}, round.id, yard, round.planned_on, {}, {}});
+            return round.id;
+        });
 }
 
 Outcome<int> close_round(book::Workbook& workbook, RoundId id, const book::Doing& doing) {
@@ -236,10 +242,11 @@ Outcome<int> close_round(book::Workbook& workbook, RoundId id, const book::Doing
     if (round->closed_on)
         return refuse(Why::nothing_changed);
     round->closed_on = doing.today();
-    return perform(workbook, {QStringLiteral("round_closed"), 1, round->name}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, *round);
-        return 1;
-    });
+    return perform(workbook, {QStringLiteral("round_closed"), 1, round->name}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, *round);
+                       return 1;
+                   });
 }
 
 } // namespace soakbook::work

@@ -14,8 +14,8 @@
 namespace soakbook::work {
 
 /// Fields: name, strip_kind, planned_on, yards, dose_rule, dose_strips, dose_frames_tenths, dose_least, dose_most,
-/// pull_from_days, pull_by_days, withdrawal_days. What is empty comes from the strip kind and Set-up; what is missing there too
-/// is refused as missing or figure_missing.
+/// pull_from_days, pull_by_days, withdrawal_days. What is empty comes from the strip kind and Set-up; what is missing
+/// there too is refused as missing or figure_missing.
 struct RoundEntry {
     RoundId id; ///< 0 plans a new one; another changes one in which nothing hangs yet
     QString name;
@@ -34,17 +34,18 @@ struct RoundEntry {
 };
 struct RoundFigures {
     int hives = 0;
-    int strips = 0;              ///< by the rule
-    int hives_without_figure = 0;///< no boxes or frames said: the rule gives no number for them
-    int ready = 0;               ///< strips ready and in date on that day
+    int strips = 0;               ///< by the rule
+    int hives_without_figure = 0; ///< no boxes or frames said: the rule gives no number for them
+    int ready = 0;                ///< strips ready and in date on that day
     int short_of = 0;
     maths::Day pull_from{};
     maths::Day pull_by{};
-    QStringList warnings_yards;  ///< "Yard: what, from to": flows and closed times that meet the days
+    QStringList warnings_yards;         ///< "Yard: what, from to": flows and closed times that meet the days
     std::vector<YardTimeEntry> meeting; ///< the same, for who words them
 };
 Outcome<RoundFigures> reckon_round(const book::Workbook& workbook, const RoundEntry& entry, maths::Day today);
-Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, const book::Doing& doing, const Confirmed& confirmed = {});
+Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, const book::Doing& doing,
+                            const Confirmed& confirmed = {});
 Outcome<int> close_round(book::Workbook& workbook, RoundId round, const book::Doing& doing);
 
 struct RoundLine {

@@ -88,7 +88,8 @@ std::vector<YardTimeEntry> times_meeting(const book::Workbook& workbook, YardId 
 }
 
 QString time_text(const YardTimeEntry& time) {
-    const QString text = time.what + QStringLiteral(", ") + book::day_text(*time.from) + QStringLiteral(" \u2013 ") + book::day_text(*time.to);
+    const QString text = time.what + QStringLiteral(", ") + book::day_text(*time.from) + QStringLiteral(" \u2013 ") +
+                         book::day_text(*time.to);
     return text;
 }
 

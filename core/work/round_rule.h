@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a round's copied rule gives for a hive or a group, and what the rounds ahead want of the store. For core/work's own use.
+// What a round's copied rule gives for a hive or a group, and what the rounds ahead want of the store. For core/work's
+// own use.
 #pragma once
 
 #include "core/book/records/hive.h"
@@ -14,8 +15,8 @@
 namespace soakbook::work {
 
 maths::DoseRule rule_of(const book::Round& round);
-/// Strips for a hive, or for a group: its number times the dose of its average hive. Nothing where the rule needs a figure
-/// of the hive that was not said. 0 for hives left untreated.
+/// Strips for a hive, or for a group: its number times the dose of its average hive. Nothing where the rule needs a
+/// figure of the hive that was not said. 0 for hives left untreated.
 std::optional<int> strips_by_rule(const maths::DoseRule& rule, const book::Hive& hive);
 
 /// What one yard of a round still wants.
@@ -25,8 +26,8 @@ struct Wanted {
     StripKindId kind;
     YardId yard;
     QString yard_name;
-    maths::Day on{};      ///< planned
-    int hives = 0;        ///< groups counted whole
+    maths::Day on{}; ///< planned
+    int hives = 0;   ///< groups counted whole
     int strips = 0;
     int without_figure = 0;
 };

@@ -30,8 +30,11 @@ void ShelfAhead::take(const Wanted& wanted) {
         bag.left -= taken;
         still -= taken;
     }
-    const auto same = std::find_if(m_rounds.begin(), m_rounds.end(), [&](const RoundAhead& r) { return r.round == wanted.round; });
-    RoundAhead& round = same != m_rounds.end() ? *same : m_rounds.emplace_back(RoundAhead{wanted.round, wanted.round_name, wanted.on, 0, 0});
+    const auto same =
+        std::find_if(m_rounds.begin(), m_rounds.end(), [&](const RoundAhead& r) { return r.round == wanted.round; });
+    RoundAhead& round = same != m_rounds.end()
+                            ? *same
+                            : m_rounds.emplace_back(RoundAhead{wanted.round, wanted.round_name, wanted.on, 0, 0});
     round.wanted += wanted.strips;
     round.short_of += still;
 }

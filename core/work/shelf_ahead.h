@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The shelf as the rounds ahead will empty it: nearest limit used first, each round on its day. For core/work's own use.
+// The shelf as the rounds ahead will empty it: nearest limit used first, each round on its day. For core/work's own
+// use.
 #pragma once
 
 #include "core/book/queries/bags.h"

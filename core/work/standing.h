@@ -9,7 +9,8 @@
 
 namespace soakbook::work {
 
-/// Hives that stood in the yard (0: in any) on that day, each with the yard it stood in then, in the order people count.
+/// Hives that stood in the yard (0: in any) on that day, each with the yard it stood in then, in the order people
+/// count.
 std::vector<book::Hive> hives_standing(const book::Workbook& workbook, YardId yard, maths::Day on);
 /// Where one hive stood on that day.
 YardId yard_of_hive(const book::Workbook& workbook, const book::Hive& hive, maths::Day on);

@@ -34,7 +34,8 @@ Outcome<maths::Day> day_of_bag(const book::Bag& bag, std::optional<maths::Day> o
 
 } // namespace
 
-Outcome<int> move_bags(book::Workbook& workbook, const std::vector<BagId>& bags, const QString& stands, const book::Doing& doing) {
+Outcome<int> move_bags(book::Workbook& workbook, const std::vector<BagId>& bags, const QString& stands,
+                       const book::Doing& doing) {
     if (bags.empty())
         return refuse(Why::missing, QStringLiteral("bags"));
     if (auto refusal = text_refused(stands, longest_name, QStringLiteral("stands")))
@@ -54,11 +55,12 @@ Outcome<int> move_bags(book::Workbook& workbook, const std::vector<BagId>& bags,
     if (moved.empty())
         return refuse(Why::nothing_changed);
     const int count = static_cast<int>(moved.size());
-    return perform(workbook, {QStringLiteral("bags_moved"), count, stands.trimmed()}, doing, [&](book::Writing& w) -> Outcome<int> {
-        for (const book::Bag& bag : moved)
-            book::update(w, bag);
-        return count;
-    });
+    return perform(workbook, {QStringLiteral("bags_moved"), count, stands.trimmed()}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       for (const book::Bag& bag : moved)
+                           book::update(w, bag);
+                       return count;
+                   });
 }
 
 Outcome<int> open_bag(book::Workbook& workbook, BagId id, std::optional<maths::Day> on, const book::Doing& doing) {
@@ -98,14 +100,15 @@ Outcome<int> reseal_bag(book::Workbook& workbook, BagId id, std::optional<maths:
     if (*day < *bag.opened_on)
         return refuse(Why::before_start, QStringLiteral("on"), {fact(*bag.opened_on)});
     bag.resealed_on = *day;
-    return perform(workbook, {QStringLiteral("bag_resealed"), 1, bag.code}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, bag);
-        return 1;
-    });
+    return perform(workbook, {QStringLiteral("bag_resealed"), 1, bag.code}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, bag);
+                       return 1;
+                   });
 }
 
-Outcome<int> discard_strips(book::Workbook& workbook, BagId id, std::optional<int> strips, std::optional<maths::Day> on, const QString& reason,
-                            const book::Doing& doing) {
+Outcome<int> discard_strips(book::Workbook& workbook, BagId id, std::optional<int> strips, std::optional<maths::Day> on,
+                            const QString& reason, const book::Doing& doing) {
     const auto stock = filled_bag(workbook, id);
     if (!stock)
         return unexpected(stock.error());
@@ -121,14 +124,15 @@ Outcome<int> discard_strips(book::Workbook& workbook, BagId id, std::optional<in
     if (auto refusal = reason_refused(reason))
         return unexpected(*refusal);
     const book::BagChange change{{}, id, book::ChangeKind::discard, -*strips, *day, reason.trimmed(), {}};
-    return perform(workbook, {QStringLiteral("strips_discarded"), *strips, stock->bag.code}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::insert(w, change);
-        return *strips;
-    });
+    return perform(workbook, {QStringLiteral("strips_discarded"), *strips, stock->bag.code}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::insert(w, change);
+                       return *strips;
+                   });
 }
 
-Outcome<int> discard_bags(book::Workbook& workbook, const std::vector<BagId>& bags, std::optional<maths::Day> on, const QString& reason,
-                          const book::Doing& doing) {
+Outcome<int> discard_bags(book::Workbook& workbook, const std::vector<BagId>& bags, std::optional<maths::Day> on,
+                          const QString& reason, const book::Doing& doing) {
     if (bags.empty())
         return refuse(Why::missing, QStringLiteral("bags"));
     if (auto refusal = reason_refused(reason))
@@ -152,15 +156,18 @@ Outcome<int> discard_bags(book::Workbook& workbook, const std::vector<BagId>& ba
         strips += stock->left;
         codes << stock->bag.code;
     }
-    const QString subject = codes.size() <= 3 ? codes.join(QStringLiteral(", ")) : codes.first() + QStringLiteral(" ... ") + codes.last();
-    return perform(workbook, {QStringLiteral("strips_discarded"), strips, subject}, doing, [&](book::Writing& w) -> Outcome<int> {
-        for (const book::BagChange& change : changes)
-            book::insert(w, change);
-        return strips;
-    });
+    const QString subject =
+        codes.size() <= 3 ? codes.join(QStringLiteral(", ")) : codes.first() + QStringLiteral(" ... ") + codes.last();
+    return perform(workbook, {QStringLiteral("strips_discarded"), strips, subject}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       for (const book::BagChange& change : changes)
+                           book::insert(w, change);
+                       return strips;
+                   });
 }
 
-Outcome<int> recount_bag(book::Workbook& workbook, BagId id, std::optional<int> left, const QString& reason, const book::Doing& doing) {
+Outcome<int> recount_bag(book::Workbook& workbook, BagId id, std::optional<int> left, const QString& reason,
+                         const book::Doing& doing) {
     const auto stock = filled_bag(workbook, id);
     if (!stock)
         return unexpected(stock.error());
@@ -180,10 +187,11 @@ Outcome<int> recount_bag(book::Workbook& workbook, BagId id, std::optional<int> 
         return refuse(Why::nothing_changed);
     const int difference = *left - stock->left;
     const book::BagChange change{{}, id, book::ChangeKind::recount, difference, *day, reason.trimmed(), {}};
-    return perform(workbook, {QStringLiteral("bag_recounted"), 1, stock->bag.code}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::insert(w, change);
-        return difference;
-    });
+    return perform(workbook, {QStringLiteral("bag_recounted"), 1, stock->bag.code}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::insert(w, change);
+                       return difference;
+                   });
 }
 
 } // namespace soakbook::work

@@ -24,7 +24,9 @@ PailState state_of(const book::PailRow& row, bool in_a_set) {
     return in_a_set ? PailState::only_with_its_set : PailState::ready;
 }
 
-bool is_gone(PailState state) { return state == PailState::used || state == PailState::discarded || state == PailState::made_void; }
+bool is_gone(PailState state) {
+    return state == PailState::used || state == PailState::discarded || state == PailState::made_void;
+}
 
 PailLine line_of(const book::PailRow& row, const QStringList& set, maths::Day today, std::optional<qint64> wait_days) {
     const book::Pail& p = row.pail;
@@ -66,7 +68,8 @@ std::vector<PailLine> all_lines(const book::Workbook& workbook, maths::Day today
                     set << other->pail.code;
         lines.push_back(line_of(row, set, today, wait_days));
     }
-    std::stable_sort(lines.begin(), lines.end(), [](const PailLine& a, const PailLine& b) { return a.state < b.state; });
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const PailLine& a, const PailLine& b) { return a.state < b.state; });
     return lines;
 }
 

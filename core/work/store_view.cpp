@@ -14,17 +14,27 @@ namespace soakbook::work {
 namespace {
 
 bool passes(const BagLine& bag, BagFilter filter) {
-    const bool in_stock = bag.state == BagState::resting || bag.state == BagState::ready || bag.state == BagState::near_limit || bag.state == BagState::past_limit;
+    const bool in_stock = bag.state == BagState::resting || bag.state == BagState::ready ||
+                          bag.state == BagState::near_limit || bag.state == BagState::past_limit;
     switch (filter) {
-    case BagFilter::in_stock: return in_stock;
-    case BagFilter::resting: return bag.state == BagState::resting;
-    case BagFilter::ready: return bag.state == BagState::ready || bag.state == BagState::near_limit;
-    case BagFilter::near_limit: return bag.state == BagState::near_limit;
-    case BagFilter::past_limit: return bag.state == BagState::past_limit;
-    case BagFilter::opened: return in_stock && bag.opened_on;
-    case BagFilter::reserved: return bag.state == BagState::reserved;
-    case BagFilter::gone: return bag.state == BagState::gone || bag.state == BagState::made_void;
-    case BagFilter::all: return true;
+    case BagFilter::in_stock:
+        return in_stock;
+    case BagFilter::resting:
+        return bag.state == BagState::resting;
+    case BagFilter::ready:
+        return bag.state == BagState::ready || bag.state == BagState::near_limit;
+    case BagFilter::near_limit:
+        return bag.state == BagState::near_limit;
+    case BagFilter::past_limit:
+        return bag.state == BagState::past_limit;
+    case BagFilter::opened:
+        return in_stock && bag.opened_on;
+    case BagFilter::reserved:
+        return bag.state == BagState::reserved;
+    case BagFilter::gone:
+        return bag.state == BagState::gone || bag.state == BagState::made_void;
+    case BagFilter::all:
+        return true;
     }
     return true;
 }
@@ -70,7 +80,8 @@ BagLine line_of(const book::BagStock& stock, maths::Day today, const ShelfRules&
         line.days_left = static_cast<int>(maths::days_left(today, *b.use_by));
     line.opened_on = b.opened_on;
     line.resealed_on = b.resealed_on;
-    line.opened_too_long = b.opened_on && figures.opened_days && stock.left > 0 && maths::days_after(*b.opened_on, *figures.opened_days) < today;
+    line.opened_too_long = b.opened_on && figures.opened_days && stock.left > 0 &&
+                           maths::days_after(*b.opened_on, *figures.opened_days) < today;
     line.stands = b.stands;
     line.label = QLatin1String(book::Names<book::LabelState>::all[static_cast<std::size_t>(b.label)]);
     line.note = b.note;
@@ -79,7 +90,9 @@ BagLine line_of(const book::BagStock& stock, maths::Day today, const ShelfRules&
     return line;
 }
 
-ShelfRules shelf_rules(const book::Workbook& workbook) { return {figure(workbook, Figure::near_limit_days), figure(workbook, Figure::opened_days)}; }
+ShelfRules shelf_rules(const book::Workbook& workbook) {
+    return {figure(workbook, Figure::near_limit_days), figure(workbook, Figure::opened_days)};
+}
 
 std::vector<BagLine> bags(const book::Workbook& workbook, maths::Day today, BagFilter filter) {
     const ShelfRules figures = shelf_rules(workbook);
@@ -89,7 +102,8 @@ std::vector<BagLine> bags(const book::Workbook& workbook, maths::Day today, BagF
         if (passes(line, filter))
             lines.push_back(std::move(line));
     }
-    std::stable_partition(lines.begin(), lines.end(), [](const BagLine& l) { return l.state != BagState::gone && l.state != BagState::made_void; });
+    std::stable_partition(lines.begin(), lines.end(),
+                          [](const BagLine& l) { return l.state != BagState::gone && l.state != BagState::made_void; });
     return lines;
 }
 
@@ -111,12 +125,17 @@ std::vector<BagEvent> bag_events(const book::Workbook& workbook, BagId id) {
     filter.also_void = true;
     for (const book::PlacementRow& row : book::placements(workbook, filter)) {
         const QString where = row.hive + QStringLiteral(", ") + row.yard_name;
-        events.push_back({row.placement.placed_on, BagEvent::Kind::placed, -row.placement.strips, where, row.placement.void_reason.value_or(QString()),
-                          row.placement.void_reason.has_value()});
+        events.push_back({row.placement.placed_on, BagEvent::Kind::placed, -row.placement.strips, where,
+                          row.placement.void_reason.value_or(QString()), row.placement.void_reason.has_value()});
     }
     for (const book::BagChange& change : book::changes_of_bag(workbook, id))
-        events.push_back({change.on, change.kind == book::ChangeKind::discard ? BagEvent::Kind::discarded : BagEvent::Kind::recounted, change.strips, {},
-                          change.reason, change.void_reason.has_value()});
+        events.push_back(
+            {change.on,
+             change.kind == book::ChangeKind::discard ? BagEvent::Kind::discarded : BagEvent::Kind::recounted,
+             change.strips,
+             {},
+             change.reason,
+             change.void_reason.has_value()});
     if (bag->resealed_on)
         events.push_back({*bag->resealed_on, BagEvent::Kind::resealed, 0, {}, {}, false});
     std::stable_sort(events.begin(), events.end(), [](const BagEvent& a, const BagEvent& b) { return a.on < b.on; });
@@ -128,11 +147,20 @@ StockFigures stock_figures(const book::Workbook& workbook, maths::Day today) {
     for (const BagLine& line : bags(workbook, today)) {
         ++figures.bags_in_stock;
         switch (line.state) {
-        case BagState::resting: figures.resting += line.left; break;
-        case BagState::past_limit: figures.past_limit += line.left; break;
-        case BagState::near_limit: figures.near_limit += line.left; [[fallthrough]];
-        case BagState::ready: figures.ready += line.left; break;
-        default: break;
+        case BagState::resting:
+            figures.resting += line.left;
+            break;
+        case BagState::past_limit:
+            figures.past_limit += line.left;
+            break;
+        case BagState::near_limit:
+            figures.near_limit += line.left;
+            [[fallthrough]];
+        case BagState::ready:
+            figures.ready += line.left;
+            break;
+        default:
+            break;
         }
     }
     for (const PailLine& pail : pails(workbook, today)) {

@@ -28,19 +28,19 @@ struct BagLine {
     int left = 0;
     int placed = 0;
     int discarded = 0;
-    int recounted = 0;                ///< with a sign
+    int recounted = 0; ///< with a sign
     std::optional<maths::Mass> net;
     std::optional<maths::Mass> acid_per_strip;
     std::optional<maths::Fraction> strength;
     std::optional<maths::Day> sealed_on;
     std::optional<maths::Day> rest_until;
     std::optional<maths::Day> use_by;
-    std::optional<int> days_left;     ///< below zero: past
+    std::optional<int> days_left; ///< below zero: past
     std::optional<maths::Day> opened_on;
     std::optional<maths::Day> resealed_on;
-    bool opened_too_long = false;     ///< by the figure opened_days
+    bool opened_too_long = false; ///< by the figure opened_days
     QString stands;
-    QString label;                    ///< "none", "printed", "stale"
+    QString label; ///< "none", "printed", "stale"
     QString note;
     QString void_reason;
 };
@@ -55,8 +55,8 @@ std::optional<BagLine> bag(const book::Workbook& workbook, BagId id, maths::Day 
 struct BagEvent {
     maths::Day on{};
     enum class Kind { sealed, opened, resealed, placed, discarded, recounted } kind{};
-    int strips = 0;       ///< with a sign
-    QString where;        ///< hive and yard
+    int strips = 0; ///< with a sign
+    QString where;  ///< hive and yard
     QString reason;
     bool made_void = false;
 };
@@ -74,13 +74,13 @@ struct PailLine {
     maths::Day oldest_on{};
     int times_warmed = 1;
     int days_waiting = 0;
-    bool waits_too_long = false;      ///< by the figure pail_wait_days
+    bool waits_too_long = false; ///< by the figure pail_wait_days
     PailState state{};
-    QString used_in;                  ///< batch code
-    QStringList set;                  ///< codes of the pails it goes in together with
+    QString used_in; ///< batch code
+    QStringList set; ///< codes of the pails it goes in together with
     QString stands;
     QString label;
-    QString reason;                   ///< discarded or void
+    QString reason; ///< discarded or void
 };
 /// Usable first, oldest first.
 std::vector<PailLine> pails(const book::Workbook& workbook, maths::Day today, bool also_gone = false);
@@ -90,8 +90,8 @@ std::optional<PailLine> pail(const book::Workbook& workbook, PailId id, maths::D
 struct StockFigures {
     int ready = 0;
     int resting = 0;
-    int near_limit = 0;   ///< strips, part of ready
-    int past_limit = 0;   ///< strips
+    int near_limit = 0; ///< strips, part of ready
+    int past_limit = 0; ///< strips
     int bags_in_stock = 0;
     int pails = 0;
     maths::Mass in_pails{};
@@ -100,9 +100,9 @@ StockFigures stock_figures(const book::Workbook& workbook, maths::Day today);
 struct StockMonth {
     int year = 0;
     unsigned month = 0;
-    int strips = 0;       ///< whose use-by day lies in that month
-    int wanted = 0;       ///< by rounds planned in that month
-    int in_date = 0;      ///< still in date at the month's end if nothing is hung
+    int strips = 0;  ///< whose use-by day lies in that month
+    int wanted = 0;  ///< by rounds planned in that month
+    int in_date = 0; ///< still in date at the month's end if nothing is hung
 };
 /// Twelve months from today's.
 std::vector<StockMonth> stock_by_month(const book::Workbook& workbook, maths::Day today);

@@ -18,7 +18,8 @@ namespace {
 /// Refuses supers that nobody said anything about where strips are hung.
 std::optional<Refusal> supers_not_said(std::optional<bool> of_all, const std::vector<HangRow>& rows) {
     const bool unknown = std::any_of(rows.begin(), rows.end(), [](const HangRow& row) { return !row.hive.supers_on; });
-    return !of_all && unknown ? std::optional(Refusal{Why::missing, QStringLiteral("supers_on"), {}, false}) : std::nullopt;
+    return !of_all && unknown ? std::optional(Refusal{Why::missing, QStringLiteral("supers_on"), {}, false})
+                              : std::nullopt;
 }
 
 } // namespace
@@ -78,7 +79,8 @@ Outcome<VisitPlan> plan_visit(const book::Workbook& workbook, RoundId id, YardId
     return plan;
 }
 
-Outcome<std::vector<std::vector<FromBag>>> share_out(const book::Workbook& workbook, const VisitEntry& entry, maths::Day today) {
+Outcome<std::vector<std::vector<FromBag>>> share_out(const book::Workbook& workbook, const VisitEntry& entry,
+                                                     maths::Day today) {
     VisitEntry filled = entry;
     for (VisitEntry::Row& row : filled.rows)
         row.strips = row.strips.value_or(0);
@@ -95,14 +97,16 @@ Outcome<std::vector<std::vector<FromBag>>> share_out(const book::Workbook& workb
     if (!shares)
         return unexpected(shares.error());
     if (shares->first_short)
-        return refuse(Why::not_enough_strips, wishes[*shares->first_short].strips_field, {fact(wanted - shares->short_of), fact(wanted)});
+        return refuse(Why::not_enough_strips, wishes[*shares->first_short].strips_field,
+                      {fact(wanted - shares->short_of), fact(wanted)});
     std::vector<std::vector<FromBag>> of(entry.rows.size());
     for (std::size_t i = 0; i < rows->row_of.size(); ++i)
         of[rows->row_of[i]] = shares->of[i];
     return of;
 }
 
-Outcome<VisitDone> enter_visit(book::Workbook& workbook, const VisitEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<VisitDone> enter_visit(book::Workbook& workbook, const VisitEntry& entry, const book::Doing& doing,
+                               const Confirmed& confirmed) {
     auto rows = read_visit(workbook, entry, doing.today());
     if (!rows)
         return unexpected(rows.error());
@@ -150,14 +154,15 @@ Outcome<VisitDone> enter_visit(book::Workbook& workbook, const VisitEntry& entry
     if (hung.placements.empty() && rows->changed.empty() && in_yard == rows->where.in_yard)
         return refuse(Why::nothing_changed);
     const int hives = hung.placements.empty() ? static_cast<int>(entry.rows.size()) : hung.done.hives;
-    return perform(workbook, {QStringLiteral("strips_in"), hives, rows->where.yard.name}, doing, [&](book::Writing& w) -> Outcome<VisitDone> {
-        for (const book::Hive& hive : rows->changed)
-            book::update(w, hive);
-        write_hung(w, hung);
-        if (in_yard != rows->where.in_yard)
-            book::update(w, in_yard);
-        return hung.done;
-    });
+    return perform(workbook, {QStringLiteral("strips_in"), hives, rows->where.yard.name}, doing,
+                   [&](book::Writing& w) -> Outcome<VisitDone> {
+                       for (const book::Hive& hive : rows->changed)
+                           book::update(w, hive);
+                       write_hung(w, hung);
+                       if (in_yard != rows->where.in_yard)
+                           book::update(w, in_yard);
+                       return hung.done;
+                   });
 }
 
 } // namespace soakbook::work

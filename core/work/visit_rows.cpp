@@ -13,7 +13,8 @@ namespace soakbook::work {
 namespace {
 
 /// A hive found dead or gone, or with something to note and no strips to note it with.
-Outcome<std::optional<book::Hive>> hive_changed(const VisitEntry::Row& row, const book::Hive& stood, const book::Hive& record, maths::Day on, std::size_t i) {
+Outcome<std::optional<book::Hive>> hive_changed(const VisitEntry::Row& row, const book::Hive& stood,
+                                                const book::Hive& record, maths::Day on, std::size_t i) {
     const bool none_hung = row.strips.value_or(0) == 0;
     const bool found = row.state && *row.state != StateOfHive::alive;
     if (found && !none_hung)
@@ -27,7 +28,8 @@ Outcome<std::optional<book::Hive>> hive_changed(const VisitEntry::Row& row, cons
         changed.state_on = on;
     }
     if (noted)
-        changed.note = changed.note.isEmpty() ? row.note.trimmed() : QString(changed.note + QLatin1Char('\n') + row.note.trimmed());
+        changed.note = changed.note.isEmpty() ? row.note.trimmed()
+                                              : QString(changed.note + QLatin1Char('\n') + row.note.trimmed());
     if (changed.note.size() > longest_note)
         return refuse(Why::too_long, row_field(i, "note"), {fact(longest_note)});
     return std::optional<book::Hive>(changed);
@@ -46,7 +48,8 @@ Outcome<RoundInYard> round_in_yard(const book::Workbook& workbook, RoundId id, Y
         return refuse(Why::not_found, QStringLiteral("yard"));
     found.yard = *record;
     const auto yards = book::yards_of_round(workbook, id);
-    const auto in_yard = std::find_if(yards.begin(), yards.end(), [yard](const book::RoundYard& y) { return y.yard == yard; });
+    const auto in_yard =
+        std::find_if(yards.begin(), yards.end(), [yard](const book::RoundYard& y) { return y.yard == yard; });
     if (in_yard == yards.end())
         return refuse(Why::not_found, QStringLiteral("yard"), {fact(record->name)});
     found.in_yard = *in_yard;
@@ -95,7 +98,8 @@ Outcome<VisitRows> read_visit(const book::Workbook& workbook, const VisitEntry& 
         rows.seen.insert(row.hive);
         if (*row.strips == 0)
             continue;
-        rows.hanging.push_back({hive, {*row.strips, row.bag, row_field(i, "strips"), row_field(i, "bag")}, row.note.trimmed()});
+        rows.hanging.push_back(
+            {hive, {*row.strips, row.bag, row_field(i, "strips"), row_field(i, "bag")}, row.note.trimmed()});
         rows.row_of.push_back(i);
     }
     return rows;

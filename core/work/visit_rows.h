@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A visit's entry read against the workbook: its round, its yard, and what each hive is to get. For core/work's own use.
+// A visit's entry read against the workbook: its round, its yard, and what each hive is to get. For core/work's own
+// use.
 #pragma once
 
 #include "core/book/records/round_yard.h"
@@ -20,9 +21,9 @@ Outcome<RoundInYard> round_in_yard(const book::Workbook& workbook, RoundId round
 struct VisitRows {
     RoundInYard where;
     maths::Day on{};
-    std::vector<HangRow> hanging;       ///< rows with strips
-    std::vector<std::size_t> row_of;    ///< for each of them the entry's row
-    std::vector<book::Hive> changed;    ///< hives found dead or gone, or with a note and no strips
+    std::vector<HangRow> hanging;    ///< rows with strips
+    std::vector<std::size_t> row_of; ///< for each of them the entry's row
+    std::vector<book::Hive> changed; ///< hives found dead or gone, or with a note and no strips
     std::set<HiveId> seen;
 };
 /// Refuses what a visit's rows alone can be refused for.

@@ -10,9 +10,11 @@
 namespace soakbook::work {
 
 /// The day of an entry: today when nothing was said. Refuses days to come.
-Outcome<maths::Day> day_not_to_come(std::optional<maths::Day> on, maths::Day today, const QString& field = QStringLiteral("on"));
+Outcome<maths::Day> day_not_to_come(std::optional<maths::Day> on, maths::Day today,
+                                    const QString& field = QStringLiteral("on"));
 /// Asks (long_ago) about a day more than a year back.
-std::optional<Refusal> asked_if_long_ago(maths::Day on, maths::Day today, const Confirmed& confirmed, const QString& field = QStringLiteral("on"));
+std::optional<Refusal> asked_if_long_ago(maths::Day on, maths::Day today, const Confirmed& confirmed,
+                                         const QString& field = QStringLiteral("on"));
 /// Refuses a text longer than `most`, or an empty one where `needed`.
 std::optional<Refusal> text_refused(const QString& text, int most, const QString& field, bool needed = false);
 /// Refuses a reason that was not given or is too long.

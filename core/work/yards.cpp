@@ -12,7 +12,9 @@ namespace soakbook::work {
 
 namespace {
 
-YardEntry entry_of(const book::Yard& yard) { return {yard.id, yard.name, yard.where_it_is, yard.note, yard.active}; }
+YardEntry entry_of(const book::Yard& yard) {
+    return {yard.id, yard.name, yard.where_it_is, yard.note, yard.active};
+}
 
 std::optional<Refusal> yard_refused(const YardEntry& yard) {
     if (auto r = text_refused(yard.name, longest_name, QStringLiteral("name"), true))
@@ -32,7 +34,8 @@ std::vector<YardEntry> yards(const book::Workbook& workbook, bool also_inactive)
     for (const book::Yard& yard : book::yards_by_name(workbook))
         if (yard.active || also_inactive)
             entries.push_back(entry_of(yard));
-    std::stable_sort(entries.begin(), entries.end(), [](const YardEntry& a, const YardEntry& b) { return comes_before(a.name, b.name); });
+    std::stable_sort(entries.begin(), entries.end(),
+                     [](const YardEntry& a, const YardEntry& b) { return comes_before(a.name, b.name); });
     return entries;
 }
 
@@ -71,7 +74,8 @@ Outcome<YardTimeId> save_yard_time(book::Workbook& workbook, const YardTimeEntry
         return refuse(Why::not_found, QStringLiteral("yard"));
     if (auto refusal = text_refused(time.what, longest_name, QStringLiteral("what"), true))
         return unexpected(*refusal);
-    for (const auto& [day, field] : {std::pair{time.from, QStringLiteral("from")}, std::pair{time.to, QStringLiteral("to")}}) {
+    for (const auto& [day, field] :
+         {std::pair{time.from, QStringLiteral("from")}, std::pair{time.to, QStringLiteral("to")}}) {
         if (!day)
             return refuse(Why::missing, field);
         if (*day < earliest_time)
@@ -81,7 +85,8 @@ Outcome<YardTimeId> save_yard_time(book::Workbook& workbook, const YardTimeEntry
     }
     if (*time.to < *time.from)
         return refuse(Why::before_start, QStringLiteral("to"), {fact(*time.from)});
-    const book::YardTime record{time.id, time.yard, static_cast<book::YardTimeKind>(time.kind), time.what.trimmed(), *time.from, *time.to, {}};
+    const book::YardTime record{
+        time.id, time.yard, static_cast<book::YardTimeKind>(time.kind), time.what.trimmed(), *time.from, *time.to, {}};
     if (time.id) {
         const auto before = book::fetch(workbook, time.id);
         if (!before || before->void_reason)
@@ -89,12 +94,13 @@ Outcome<YardTimeId> save_yard_time(book::Workbook& workbook, const YardTimeEntry
         if (*before == record)
             return refuse(Why::nothing_changed);
     }
-    return perform(workbook, {QStringLiteral("yard_time"), 1, yard->name}, doing, [&](book::Writing& w) -> Outcome<YardTimeId> {
-        if (!time.id)
-            return book::insert(w, record);
-        book::update(w, record);
-        return record.id;
-    });
+    return perform(workbook, {QStringLiteral("yard_time"), 1, yard->name}, doing,
+                   [&](book::Writing& w) -> Outcome<YardTimeId> {
+                       if (!time.id)
+                           return book::insert(w, record);
+                       book::update(w, record);
+                       return record.id;
+                   });
 }
 
 Outcome<int> remove_yard_time(book::Workbook& workbook, YardTimeId id, const book::Doing& doing) {
@@ -103,10 +109,11 @@ Outcome<int> remove_yard_time(book::Workbook& workbook, YardTimeId id, const boo
         return refuse(Why::not_found);
     const auto yard = book::fetch(workbook, time->yard);
     time->void_reason = doing.why.trimmed().isEmpty() ? QStringLiteral("taken out") : doing.why;
-    return perform(workbook, {QStringLiteral("yard_time"), 1, yard ? yard->name : QString()}, doing, [&](book::Writing& w) -> Outcome<int> {
-        book::update(w, *time);
-        return 1;
-    });
+    return perform(workbook, {QStringLiteral("yard_time"), 1, yard ? yard->name : QString()}, doing,
+                   [&](book::Writing& w) -> Outcome<int> {
+                       book::update(w, *time);
+                       return 1;
+                   });
 }
 
 } // namespace soakbook::work

@@ -28,7 +28,9 @@ void widen(std::optional<maths::Day>& low, std::optional<maths::Day> day) {
         low = day;
 }
 
-void worsen(std::optional<PullState>& state, PullState other) { state = state ? std::max(*state, other) : other; }
+void worsen(std::optional<PullState>& state, PullState other) {
+    state = state ? std::max(*state, other) : other;
+}
 
 std::map<HiveId, InHive> in_hives(const std::vector<PullLine>& lines) {
     std::map<HiveId, InHive> hives;
@@ -47,7 +49,8 @@ std::map<HiveId, InHive> in_hives(const std::vector<PullLine>& lines) {
     return hives;
 }
 
-/// The first day for honey after the strips that came out last; nothing where a placement had no withdrawal days copied.
+/// The first day for honey after the strips that came out last; nothing where a placement had no withdrawal days
+/// copied.
 std::map<HiveId, std::optional<maths::Day>> harvest_days(const book::Workbook& workbook) {
     std::map<HiveId, std::optional<maths::Day>> days;
     std::set<HiveId> unknown;
@@ -133,7 +136,8 @@ std::vector<HiveLine> hive_lines(const book::Workbook& workbook, YardId yard, ma
         const bool gone_b = b.entry.state != StateOfHive::alive;
         if (gone_a != gone_b)
             return gone_b;
-        return a.yard_name != b.yard_name ? comes_before(a.yard_name, b.yard_name) : comes_before(a.entry.name, b.entry.name);
+        return a.yard_name != b.yard_name ? comes_before(a.yard_name, b.yard_name)
+                                          : comes_before(a.entry.name, b.entry.name);
     });
     return lines;
 }

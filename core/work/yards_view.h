@@ -13,8 +13,8 @@ struct YardLine {
     YardId id;
     QString name;
     QString where_it_is;
-    int hives = 0;              ///< alive, groups counted whole
-    int carrying = 0;           ///< hives with strips in
+    int hives = 0;    ///< alive, groups counted whole
+    int carrying = 0; ///< hives with strips in
     int strips_hanging = 0;
     std::optional<maths::Day> pull_from;
     std::optional<maths::Day> pull_by; ///< earliest last day of what hangs
@@ -26,16 +26,17 @@ std::vector<YardLine> yard_lines(const book::Workbook& workbook, maths::Day toda
 struct HiveLine {
     HiveEntry entry;
     QString yard_name;
-    int strips = 0;                 ///< hanging now
+    int strips = 0; ///< hanging now
     QStringList bags;
     std::optional<maths::Day> since; ///< the earliest of what hangs
     int day_number = 0;
     std::optional<maths::Day> pull_from;
     std::optional<maths::Day> pull_by; ///< earliest last day
-    bool windows_clash = false;     ///< strips hang with windows that do not meet
+    bool windows_clash = false;        ///< strips hang with windows that do not meet
     std::optional<PullState> state;
     std::optional<CountLine> last_count;
-    std::optional<maths::Day> no_harvest_before; ///< by the withdrawal days of its placements, counted from the day strips came out
+    std::optional<maths::Day>
+        no_harvest_before; ///< by the withdrawal days of its placements, counted from the day strips came out
 };
 /// Hives of a yard (0: of all), alive ones first, in the order people count (A2 before A10).
 std::vector<HiveLine> hive_lines(const book::Workbook& workbook, YardId yard, maths::Day today);
@@ -48,7 +49,7 @@ struct HiveEvent {
     MiteCountId count;
     int strips = 0;
     int missing = 0;
-    QString text;        ///< bag code, yard, or count in figures
+    QString text; ///< bag code, yard, or count in figures
     QString note;
     bool made_void = false;
     bool written_late = false;

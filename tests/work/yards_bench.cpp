@@ -5,7 +5,9 @@ namespace soakbook::tests {
 
 using namespace work;
 
-maths::Day day_n(int n) { return maths::days_after(first_day, n); }
+maths::Day day_n(int n) {
+    return maths::days_after(first_day, n);
+}
 
 YardsBench::YardsBench() {
     say(Figure::pull_from_days, 42);
@@ -29,7 +31,9 @@ YardsBench::YardsBench() {
     row = must(save_hive(book(), group, on_day(-5)));
 }
 
-void YardsBench::say(Figure figure, qint64 value) { must(set_figures(book(), {{figure, value, {}}}, on_day(-6))); }
+void YardsBench::say(Figure figure, qint64 value) {
+    must(set_figures(book(), {{figure, value, {}}}, on_day(-6)));
+}
 
 RoundId YardsBench::round(int n, const QString& name, std::vector<YardId> yards) {
     RoundEntry entry;
@@ -51,7 +55,9 @@ VisitEntry YardsBench::as_planned(RoundId round, YardId where, int n) {
     return entry;
 }
 
-VisitDone YardsBench::visit(RoundId round, int n, const Confirmed& yes) { return must(enter_visit(book(), as_planned(round, yard, n), on_day(n), yes)); }
+VisitDone YardsBench::visit(RoundId round, int n, const Confirmed& yes) {
+    return must(enter_visit(book(), as_planned(round, yard, n), on_day(n), yes));
+}
 
 PullDone YardsBench::pull(YardId where, int n, const Confirmed& yes) {
     PullEntry entry;
@@ -75,6 +81,8 @@ PlacementId YardsBench::placement(HiveId wanted) {
     throw std::runtime_error("nothing hangs there");
 }
 
-int YardsBench::left(BagId id) { return bag(book(), id, day_n(0))->left; }
+int YardsBench::left(BagId id) {
+    return bag(book(), id, day_n(0))->left;
+}
 
 } // namespace soakbook::tests

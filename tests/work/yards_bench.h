@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A bench with bags on the shelf and hives to hang them in: "Mill lane" with hives A1 to A20 of 8 frames of bees, and the group
-// "long row" of 6 hives with 60 frames together. By the rule of a strip for 2.5 frames: 4 strips a hive, 24 for the row.
+// A bench with bags on the shelf and hives to hang them in: "Mill lane" with hives A1 to A20 of 8 frames of bees, and
+// the group "long row" of 6 hives with 60 frames together. By the rule of a strip for 2.5 frames: 4 strips a hive, 24
+// for the row.
 #pragma once
 
 #include "bench.h"
-
 #include "core/work/figures.h"
 #include "core/work/hives.h"
 #include "core/work/pull.h"
@@ -24,7 +24,8 @@ public:
 
     void say(work::Figure figure, qint64 value);
     /// A round over the yard, planned on day n.
-    work::RoundId round(int n, const QString& name = QStringLiteral("Late summer"), std::vector<work::YardId> yards = {});
+    work::RoundId round(int n, const QString& name = QStringLiteral("Late summer"),
+                        std::vector<work::YardId> yards = {});
     /// The visit as planned, supers off, nothing typed over.
     work::VisitEntry as_planned(work::RoundId round, work::YardId yard, int n);
     /// As planned and entered on the day.

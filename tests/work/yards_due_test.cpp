@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Due: each kind of row, looked for on the days around its own.
-#include "yards_bench.h"
-
 #include "core/work/bag.h"
 #include "core/work/count.h"
 #include "core/work/due.h"
@@ -10,6 +8,7 @@
 #include "core/work/papers.h"
 #include "core/work/shed_view.h"
 #include "core/work/stock.h"
+#include "yards_bench.h"
 
 #include <algorithm>
 
@@ -32,14 +31,17 @@ struct Looking : YardsBench {
         auto found = rows(kind, n, hour);
         if (found.size() != 1 || found[0].group != group) {
             ADD_FAILURE() << found.size() << " rows of kind " << static_cast<int>(kind) << " on day " << n
-                          << (found.empty() ? "" : ", the first in group " + std::to_string(static_cast<int>(found[0].group)));
+                          << (found.empty()
+                                  ? ""
+                                  : ", the first in group " + std::to_string(static_cast<int>(found[0].group)));
             return {};
         }
         return found[0];
     }
     bool misses(Figure figure, int n) {
         const auto found = rows(DueKind::figure_missing, n);
-        return std::any_of(found.begin(), found.end(), [&](const DueRow& each) { return each.subject == QLatin1String(info(figure).key); });
+        return std::any_of(found.begin(), found.end(),
+                           [&](const DueRow& each) { return each.subject == QLatin1String(info(figure).key); });
     }
 };
 
@@ -47,7 +49,8 @@ TEST(Due, an_empty_workbook_asks_for_nothing) {
     Bench nothing(SetUp::nothing);
     EXPECT_TRUE(due(nothing.book(), moment(0, 12)).empty());
     Bench bare;
-    EXPECT_TRUE(due(bare.book(), moment(0, 12)).empty()) << "figures are asked for when they keep something real from being said";
+    EXPECT_TRUE(due(bare.book(), moment(0, 12)).empty())
+        << "figures are asked for when they keep something real from being said";
 }
 
 TEST(Due, pulls_wait_open_close_and_pass) {
@@ -302,7 +305,8 @@ TEST(Due, most_urgent_first_within_each_group) {
             return std::tie(a.group, a.sort_day) < std::tie(c.group, c.sort_day);
         }));
         for (const DueRow& row : rows)
-            EXPECT_TRUE(row.batch || row.yard || row.round || !row.ids.empty() || !row.subject.isEmpty()) << "it leads nowhere";
+            EXPECT_TRUE(row.batch || row.yard || row.round || !row.ids.empty() || !row.subject.isEmpty())
+                << "it leads nowhere";
     }
 }
 

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Find: codes as people type them, names, and what was given out and undone.
-#include "yards_bench.h"
-
 #include "core/work/find.h"
 #include "core/work/undo.h"
+#include "yards_bench.h"
 
 namespace soakbook::tests {
 namespace {
@@ -14,8 +13,9 @@ TEST(Find, takes_a_code_in_any_case_with_spaces) {
     YardsBench b;
     const auto id = b.bags_of(b.bagged_batch()).at(0);
     const QString code = bag(b.book(), id, day_n(3))->code;
-    for (const QString& typed : {code, code.toLower(), QString(QStringLiteral("  ") + code.left(1) + QLatin1Char(' ') + code.mid(1)),
-                                 QString(code.left(2) + QLatin1Char('-') + code.mid(2))}) {
+    for (const QString& typed :
+         {code, code.toLower(), QString(QStringLiteral("  ") + code.left(1) + QLatin1Char(' ') + code.mid(1)),
+          QString(code.left(2) + QLatin1Char('-') + code.mid(2))}) {
         const auto result = find(b.book(), typed);
         ASSERT_EQ(result.found.size(), 1u) << typed.toStdString();
         EXPECT_EQ(result.found[0].kind, FoundKind::bag);

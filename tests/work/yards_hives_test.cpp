@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Yards, hives, groups, moves and mite counts.
-#include "yards_bench.h"
-
 #include "core/work/count.h"
 #include "core/work/yards_view.h"
+#include "yards_bench.h"
 
 namespace soakbook::tests {
 namespace {
@@ -18,16 +17,20 @@ TEST(Names, are_ordered_as_people_count) {
     EXPECT_FALSE(comes_before(QStringLiteral("A2"), QStringLiteral("A2")));
     EXPECT_TRUE(comes_before(QStringLiteral("A"), QStringLiteral("A1")));
     // One order for any two different names, so that a sort is safe.
-    EXPECT_NE(comes_before(QStringLiteral("A2"), QStringLiteral("a02")), comes_before(QStringLiteral("a02"), QStringLiteral("A2")));
+    EXPECT_NE(comes_before(QStringLiteral("A2"), QStringLiteral("a02")),
+              comes_before(QStringLiteral("a02"), QStringLiteral("A2")));
     EXPECT_TRUE(comes_before(QStringLiteral("x99999999999999999999"), QStringLiteral("x100000000000000000000")));
 }
 
 TEST(Yards, need_a_name_of_their_own) {
     YardsBench b;
     EXPECT_TRUE(refused(save_yard(b.book(), {}, on_day(0)), Why::missing, QStringLiteral("name")));
-    EXPECT_TRUE(refused(save_yard(b.book(), {{}, QStringLiteral("mill LANE"), {}, {}, true}, on_day(0)), Why::name_taken, QStringLiteral("name")));
-    EXPECT_TRUE(refused(save_yard(b.book(), {{}, QString(201, QLatin1Char('x')), {}, {}, true}, on_day(0)), Why::too_long, QStringLiteral("name")));
-    EXPECT_TRUE(refused(save_yard(b.book(), {YardId{77}, QStringLiteral("Nowhere"), {}, {}, true}, on_day(0)), Why::not_found));
+    EXPECT_TRUE(refused(save_yard(b.book(), {{}, QStringLiteral("mill LANE"), {}, {}, true}, on_day(0)),
+                        Why::name_taken, QStringLiteral("name")));
+    EXPECT_TRUE(refused(save_yard(b.book(), {{}, QString(201, QLatin1Char('x')), {}, {}, true}, on_day(0)),
+                        Why::too_long, QStringLiteral("name")));
+    EXPECT_TRUE(
+        refused(save_yard(b.book(), {YardId{77}, QStringLiteral("Nowhere"), {}, {}, true}, on_day(0)), Why::not_found));
     auto yard = yards(b.book()).at(0);
     EXPECT_TRUE(refused(save_yard(b.book(), yard, on_day(0)), Why::nothing_changed));
     yard.active = false;
@@ -102,7 +105,8 @@ TEST(Hives, a_row_of_numbers_is_added_in_one_go) {
     for (const HiveEntry& entry : hives(b.book(), b.yard))
         if (entry.name.startsWith(QLatin1Char('C')))
             names << entry.name;
-    EXPECT_EQ(names, (QStringList{QStringLiteral("C08"), QStringLiteral("C09"), QStringLiteral("C10"), QStringLiteral("C11")}));
+    EXPECT_EQ(names, (QStringList{QStringLiteral("C08"), QStringLiteral("C09"), QStringLiteral("C10"),
+                                  QStringLiteral("C11")}));
     EXPECT_TRUE(refused(add_hives(b.book(), row, on_day(0)), Why::name_taken, QStringLiteral("first")));
     row.count = 0;
     EXPECT_TRUE(refused(add_hives(b.book(), row, on_day(0)), Why::not_positive, QStringLiteral("count")));
@@ -134,18 +138,23 @@ TEST(Moves, go_somewhere_else_and_not_back_in_time) {
     const auto orchard = must(save_yard(b.book(), {{}, QStringLiteral("Orchard"), {}, {}, true}, on_day(0)));
     EXPECT_TRUE(refused(move_hives(b.book(), {}, orchard, {}, on_day(0)), Why::missing, QStringLiteral("hives")));
     EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, {}, {}, on_day(0)), Why::missing, QStringLiteral("to")));
-    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, b.yard, {}, on_day(0)), Why::same_yard, QStringLiteral("to")));
-    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, orchard, day_n(1), on_day(0)), Why::in_the_future, QStringLiteral("on")));
+    EXPECT_TRUE(
+        refused(move_hives(b.book(), {b.hives[0]}, b.yard, {}, on_day(0)), Why::same_yard, QStringLiteral("to")));
+    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, orchard, day_n(1), on_day(0)), Why::in_the_future,
+                        QStringLiteral("on")));
     b.visit(b.round(10), 10);
-    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, orchard, day_n(9), on_day(12)), Why::before_start, QStringLiteral("on")))
+    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, orchard, day_n(9), on_day(12)), Why::before_start,
+                        QStringLiteral("on")))
         << "strips were hung in Mill lane on day 10";
     must(move_hives(b.book(), {b.hives[0], b.row}, orchard, day_n(12), on_day(12)));
-    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, b.yard, day_n(11), on_day(12)), Why::before_start, QStringLiteral("on")));
+    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[0]}, b.yard, day_n(11), on_day(12)), Why::before_start,
+                        QStringLiteral("on")));
     HiveEntry same;
     same.yard = orchard;
     same.name = QStringLiteral("A2");
     must(save_hive(b.book(), same, on_day(12)));
-    EXPECT_TRUE(refused(move_hives(b.book(), {b.hives[1]}, orchard, {}, on_day(12)), Why::name_taken, QStringLiteral("to")));
+    EXPECT_TRUE(
+        refused(move_hives(b.book(), {b.hives[1]}, orchard, {}, on_day(12)), Why::name_taken, QStringLiteral("to")));
     for (const YardLine& line : yard_lines(b.book(), day_n(12))) {
         if (line.id == orchard) {
             EXPECT_EQ(line.hives, 1 + 6 + 1);
@@ -198,7 +207,8 @@ TEST(Counts, a_wash_without_bees_is_refused) {
     EXPECT_TRUE(refused(enter_counts(b.book(), entry, on_day(5)), Why::missing, QStringLiteral("rows/0/mites")));
     entry.rows[0].mites = 9;
     entry.rows[0].bees.reset();
-    EXPECT_TRUE(refused(enter_counts(b.book(), entry, on_day(5)), Why::mites_without_bees, QStringLiteral("rows/0/bees")));
+    EXPECT_TRUE(
+        refused(enter_counts(b.book(), entry, on_day(5)), Why::mites_without_bees, QStringLiteral("rows/0/bees")));
     entry.rows[0].bees = 0;
     EXPECT_TRUE(refused(enter_counts(b.book(), entry, on_day(5)), Why::not_positive, QStringLiteral("rows/0/bees")));
     entry.rows[0].bees = 300;

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Law 3 under any order of work: packed = placed + discarded + corrected + left, for each bag after each step, and no trigger
-// of the store ever fires.
-#include "yards_bench.h"
-
+// Law 3 under any order of work: packed = placed + discarded + corrected + left, for each bag after each step, and no
+// trigger of the store ever fires.
 #include "core/work/register_view.h"
 #include "core/work/stock.h"
 #include "core/work/undo.h"
+#include "yards_bench.h"
 
 #include <random>
 
@@ -28,14 +27,30 @@ public:
         m_day = n;
         switch (pick(9)) {
         case 0:
-        case 1: visit(); break;
-        case 2: pull(); break;
-        case 3: discard(); break;
-        case 4: recount(); break;
-        case 5: place(); break;
-        case 6: correct(); break;
-        case 7: take_back(); break;
-        default: make_void(); break;
+        case 1:
+            visit();
+            break;
+        case 2:
+            pull();
+            break;
+        case 3:
+            discard();
+            break;
+        case 4:
+            recount();
+            break;
+        case 5:
+            place();
+            break;
+        case 6:
+            correct();
+            break;
+        case 7:
+            take_back();
+            break;
+        default:
+            make_void();
+            break;
         }
         check();
     }
@@ -45,7 +60,8 @@ private:
     int pick(int n) { return static_cast<int>(std::uniform_int_distribution<int>(0, n - 1)(m_random)); }
     BagId any_bag() { return m_bags[static_cast<std::size_t>(pick(static_cast<int>(m_bags.size())))]; }
     template <class T> void count(const Outcome<T>& outcome) { m_taken += outcome ? 1 : 0; }
-    const Confirmed m_yes{Why::hive_has_strips, Why::bag_resting, Why::window_not_open, Why::dose_outside, Why::long_ago};
+    const Confirmed m_yes{Why::hive_has_strips, Why::bag_resting, Why::window_not_open, Why::dose_outside,
+                          Why::long_ago};
 
     void visit() {
         const auto name = QStringLiteral("round %1").arg(++m_rounds);
@@ -81,16 +97,23 @@ private:
                 entry.rows.push_back({line.placement, pick(line.strips + 2), {}, {}});
         count(enter_pull(m_bench.book(), entry, on_day(m_day), m_yes));
     }
-    void discard() { count(discard_strips(m_bench.book(), any_bag(), pick(60), {}, QStringLiteral("mouldy"), on_day(m_day))); }
-    void recount() { count(recount_bag(m_bench.book(), any_bag(), pick(90), QStringLiteral("counted"), on_day(m_day))); }
+    void discard() {
+        count(discard_strips(m_bench.book(), any_bag(), pick(60), {}, QStringLiteral("mouldy"), on_day(m_day)));
+    }
+    void recount() {
+        count(recount_bag(m_bench.book(), any_bag(), pick(90), QStringLiteral("counted"), on_day(m_day)));
+    }
     std::optional<PlacementId> any_placement() {
         const auto lines = treatments(m_bench.book(), {});
-        return lines.empty() ? std::nullopt : std::optional(lines[static_cast<std::size_t>(pick(static_cast<int>(lines.size())))].placement);
+        return lines.empty()
+                   ? std::nullopt
+                   : std::optional(lines[static_cast<std::size_t>(pick(static_cast<int>(lines.size())))].placement);
     }
     void correct() {
         if (const auto id = any_placement()) {
             const auto why = because(QStringLiteral("put right"), m_day);
-            count(correct_placement(m_bench.book(), *id, pick(12), pick(2) ? std::optional(day_n(m_day - pick(4))) : std::nullopt, why));
+            count(correct_placement(m_bench.book(), *id, pick(12),
+                                    pick(2) ? std::optional(day_n(m_day - pick(4))) : std::nullopt, why));
             count(correct_pull(m_bench.book(), *id, pick(6), {}, {}, why));
         }
     }

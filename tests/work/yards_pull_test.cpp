@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Strips out, and placements and pulls put right or made void.
-#include "yards_bench.h"
-
 #include "core/work/undo.h"
 #include "core/work/yards_view.h"
+#include "yards_bench.h"
 
 namespace soakbook::tests {
 namespace {
@@ -61,8 +60,10 @@ TEST(Pulls, a_group_is_counted_as_a_whole) {
 
 TEST(Pulls, days_that_cannot_be_are_refused_and_early_ones_asked_about) {
     Hanging b;
-    EXPECT_TRUE(refused(enter_pull(b.book(), b.one(QStringLiteral("A1"), 9), on_day(55)), Why::before_placed, QStringLiteral("on")));
-    EXPECT_TRUE(refused(enter_pull(b.book(), b.one(QStringLiteral("A1"), 56), on_day(55)), Why::in_the_future, QStringLiteral("on")));
+    EXPECT_TRUE(refused(enter_pull(b.book(), b.one(QStringLiteral("A1"), 9), on_day(55)), Why::before_placed,
+                        QStringLiteral("on")));
+    EXPECT_TRUE(refused(enter_pull(b.book(), b.one(QStringLiteral("A1"), 56), on_day(55)), Why::in_the_future,
+                        QStringLiteral("on")));
     const auto early = enter_pull(b.book(), b.one(QStringLiteral("A1"), 51), on_day(55));
     EXPECT_TRUE(asked(early, Why::window_not_open));
     EXPECT_EQ(early.error().facts, QStringList{QStringLiteral("d:2026-09-24")});
@@ -126,23 +127,28 @@ TEST(Corrections, a_placement_is_put_right_with_a_reason) {
 
 TEST(Corrections, strips_corrected_after_the_pull_change_what_is_missing) {
     Hanging b;
-    const auto id = b.placement(b.hives[0]);
+    const auto id = b.placement(b.row);
     b.pull(b.yard, 55);
-    const auto why = because(QStringLiteral("five were hung"), 56);
-    EXPECT_TRUE(refused(correct_placement(b.book(), id, 3, {}, why), Why::counted_more)) << "four came out";
-    EXPECT_TRUE(refused(correct_placement(b.book(), id, {}, day_n(56), because(QStringLiteral("later"), 60)), Why::before_placed));
-    must(correct_placement(b.book(), id, 5, {}, why));
-    for (const HiveEvent& event : hive_events(b.book(), b.hives[0]))
+    const auto why = because(QStringLiteral("one more was hung"), 56);
+    EXPECT_TRUE(refused(correct_placement(b.book(), id, 23, {}, why), Why::counted_more)) << "24 came out";
+    EXPECT_TRUE(refused(correct_placement(b.book(), id, {}, day_n(56), because(QStringLiteral("later"), 60)),
+                        Why::before_placed));
+    must(correct_placement(b.book(), id, 25, {}, why));
+    int out = 0;
+    for (const HiveEvent& event : hive_events(b.book(), b.row))
         if (event.kind == HiveEvent::Kind::strips_out) {
-            EXPECT_EQ(event.strips, 4);
+            ++out;
+            EXPECT_EQ(event.strips, 24);
             EXPECT_EQ(event.missing, 1);
         }
+    EXPECT_EQ(out, 1);
 }
 
 TEST(Corrections, a_pull_is_put_right_with_a_reason) {
     Hanging b;
     const auto id = b.placement(b.hives[0]);
-    EXPECT_TRUE(refused(correct_pull(b.book(), id, 3, 1, {}, because(QStringLiteral("x"), 20)), Why::not_found)) << "nothing came out yet";
+    EXPECT_TRUE(refused(correct_pull(b.book(), id, 3, 1, {}, because(QStringLiteral("x"), 20)), Why::not_found))
+        << "nothing came out yet";
     b.pull(b.yard, 55);
     EXPECT_TRUE(refused(correct_pull(b.book(), id, 3, 1, {}, on_day(56)), Why::reason_missing));
     const auto why = because(QStringLiteral("one was left in"), 56);

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What an inspector is shown: treatments, entries made late, corrections, voids and what was undone after it was shown.
-#include "yards_bench.h"
-
 #include "core/work/bag.h"
 #include "core/work/papers.h"
 #include "core/work/register_view.h"
 #include "core/work/shed_view.h"
 #include "core/work/undo.h"
+#include "yards_bench.h"
 
 #include <algorithm>
 
@@ -115,16 +114,19 @@ TEST(Register, a_visit_undone_before_anybody_saw_it_leaves_no_line) {
     b.visit(b.the_round, 10);
     must(undo(b.book(), on_day(10)));
     EXPECT_TRUE(treatments(b.book(), {}).empty());
-    EXPECT_EQ(journal(b.book(), 2).front().piece.key, QStringLiteral("undo:strips_in")) << "the history keeps it all the same";
+    EXPECT_EQ(journal(b.book(), 2).front().piece.key, QStringLiteral("undo:strips_in"))
+        << "the history keeps it all the same";
 }
 
 TEST(Register, questions_answered_with_yes_stand_beside_the_treatment) {
     Treated b;
-    must(save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(20), day_n(40)}, on_day(0)));
+    must(
+        save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(20), day_n(40)}, on_day(0)));
     auto entry = b.as_planned(b.the_round, b.yard, 10);
     entry.supers_on = true;
     must(enter_visit(b.book(), entry, on_day(10), {Why::supers_on, Why::in_flow, Why::bag_resting}));
-    EXPECT_EQ(b.line(b.hives[0]).asked, (QStringList{QStringLiteral("supers_on"), QStringLiteral("in_flow")})) << "only what was asked";
+    EXPECT_EQ(b.line(b.hives[0]).asked, (QStringList{QStringLiteral("supers_on"), QStringLiteral("in_flow")}))
+        << "only what was asked";
     EXPECT_EQ(b.line(b.hives[0]).supers_on, true);
 }
 
@@ -175,11 +177,13 @@ TEST(Register, a_weighing_put_right_shows_its_total_and_mean_before_and_after) {
     right.soak = soak.id;
     right.strips = 10;
     right.total = maths::grams(341);
-    must(correct_weighing(b.book(), soak.weighings.front().id, right, because(QStringLiteral("read the wrong line"), 3)));
+    must(correct_weighing(b.book(), soak.weighings.front().id, right,
+                          because(QStringLiteral("read the wrong line"), 3)));
     b.visit(b.the_round, 10);
     const auto lines = corrections(b.book(), {});
     const auto find = [&](const char* column) {
-        return std::find_if(lines.begin(), lines.end(), [&](const CorrectionLine& l) { return l.column == QLatin1String(column); });
+        return std::find_if(lines.begin(), lines.end(),
+                            [&](const CorrectionLine& l) { return l.column == QLatin1String(column); });
     };
     ASSERT_NE(find("total_mg"), lines.end());
     EXPECT_EQ(find("total_mg")->before, QStringLiteral("339000"));
@@ -232,7 +236,8 @@ TEST(Register, hives_found_dead_or_left_without_strips_are_listed) {
     const auto lines = hive_states(b.book(), {});
     ASSERT_EQ(lines.size(), 3u);
     const auto of = [&](const char* name) {
-        return *std::find_if(lines.begin(), lines.end(), [&](const HiveStateLine& l) { return l.hive == QLatin1String(name); });
+        return *std::find_if(lines.begin(), lines.end(),
+                             [&](const HiveStateLine& l) { return l.hive == QLatin1String(name); });
     };
     EXPECT_EQ(of("A1").state, QStringLiteral("dead"));
     EXPECT_EQ(of("A1").note, QStringLiteral("robbed out"));

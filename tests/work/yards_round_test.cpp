@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A round of one yard from plan to pull, with what goes wrong on the way.
-#include "yards_bench.h"
-
 #include "core/work/papers.h"
 #include "core/work/register_view.h"
 #include "core/work/undo.h"
 #include "core/work/yards_view.h"
+#include "yards_bench.h"
 
 #include <gmock/gmock.h>
 
@@ -96,7 +95,8 @@ TEST(Rounds, what_is_missing_is_asked_for_and_never_guessed) {
     entry.pull_by_days = 41;
     EXPECT_TRUE(refused(plan_round(bare.book(), entry, on_day(0)), Why::too_small, QStringLiteral("pull_by_days")));
     entry.pull_by_days = 56;
-    EXPECT_TRUE(refused(plan_round(bare.book(), entry, on_day(0)), Why::figure_missing, QStringLiteral("withdrawal_days")));
+    EXPECT_TRUE(
+        refused(plan_round(bare.book(), entry, on_day(0)), Why::figure_missing, QStringLiteral("withdrawal_days")));
     entry.withdrawal_days = 0;
     entry.dose_rule = DoseRule::fixed;
     EXPECT_TRUE(refused(plan_round(bare.book(), entry, on_day(0)), Why::missing, QStringLiteral("dose_strips")));
@@ -138,8 +138,8 @@ TEST(Rounds, one_in_which_strips_hang_is_changed_no_more) {
     EXPECT_TRUE(refused(plan_round(b.book(), entry, on_day(12)), Why::hive_has_strips));
 }
 
-// The whole story: plan, in, an entry a day late, a dead hive, missing strips, a move, the pull list on the right day, a
-// correction, a void and an undo after a print, as the hives and the Register show them.
+// The whole story: plan, in, an entry a day late, a dead hive, missing strips, a move, the pull list on the right day,
+// a correction, a void and an undo after a print, as the hives and the Register show them.
 TEST(Rounds, a_yard_of_twenty_from_plan_to_pull) {
     YardsBench b;
     const auto batch = b.bagged_batch();
@@ -168,7 +168,8 @@ TEST(Rounds, a_yard_of_twenty_from_plan_to_pull) {
     EXPECT_EQ(hive(b.book(), b.hives[6])->state, StateOfHive::dead);
     EXPECT_EQ(hive(b.book(), b.hives[6])->state_on, day_n(10));
     EXPECT_TRUE(must(plan_visit(b.book(), round, b.yard, day_n(12))).visited);
-    EXPECT_EQ(must(plan_visit(b.book(), round, b.yard, day_n(12))).strips, 0) << "done: as planned a second time hangs nothing";
+    EXPECT_EQ(must(plan_visit(b.book(), round, b.yard, day_n(12))).strips, 0)
+        << "done: as planned a second time hangs nothing";
 
     // The pull list: not before the window, then open on its first day, for 25 hives.
     auto lines = hanging(b.book(), b.yard, day_n(51));

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Bags on the shelf: their states by day, what is thrown away or counted anew, and strips by month.
-#include "yards_bench.h"
-
 #include "core/work/bag.h"
 #include "core/work/due.h"
 #include "core/work/stock.h"
+#include "yards_bench.h"
 
 namespace soakbook::tests {
 namespace {
@@ -51,7 +50,9 @@ TEST(BagStates, twelve_months_from_29_february_end_on_28_february) {
 
 TEST(Shelf, strips_are_thrown_away_with_a_reason_and_no_more_than_are_left) {
     Shelf b;
-    const auto discard = [&](std::optional<int> n, const QString& reason, int on = 5) { return discard_strips(b.book(), b.ids[0], n, day_n(on), reason, on_day(5)); };
+    const auto discard = [&](std::optional<int> n, const QString& reason, int on = 5) {
+        return discard_strips(b.book(), b.ids[0], n, day_n(on), reason, on_day(5));
+    };
     EXPECT_TRUE(refused(discard({}, QStringLiteral("x")), Why::missing, QStringLiteral("strips")));
     EXPECT_TRUE(refused(discard(0, QStringLiteral("x")), Why::not_positive, QStringLiteral("strips")));
     EXPECT_TRUE(refused(discard(81, QStringLiteral("x")), Why::bag_short, QStringLiteral("strips")));
@@ -64,15 +65,20 @@ TEST(Shelf, strips_are_thrown_away_with_a_reason_and_no_more_than_are_left) {
     must(discard(77, QStringLiteral("mouldy")));
     EXPECT_EQ(b.line(0, 5).state, BagState::gone);
     EXPECT_TRUE(refused(discard_bags(b.book(), {b.ids[0]}, {}, QStringLiteral("x"), on_day(5)), Why::bag_gone));
-    EXPECT_EQ(must(discard_bags(b.book(), {b.ids[1], b.ids[2], b.ids[1]}, {}, QStringLiteral("past their limit"), on_day(5))), 160);
+    EXPECT_EQ(
+        must(discard_bags(b.book(), {b.ids[1], b.ids[2], b.ids[1]}, {}, QStringLiteral("past their limit"), on_day(5))),
+        160);
 }
 
 TEST(Shelf, a_recount_writes_the_difference) {
     Shelf b;
-    EXPECT_TRUE(refused(recount_bag(b.book(), b.ids[0], {}, QStringLiteral("x"), on_day(5)), Why::missing, QStringLiteral("left")));
-    EXPECT_TRUE(refused(recount_bag(b.book(), b.ids[0], -1, QStringLiteral("x"), on_day(5)), Why::too_small, QStringLiteral("left")));
+    EXPECT_TRUE(refused(recount_bag(b.book(), b.ids[0], {}, QStringLiteral("x"), on_day(5)), Why::missing,
+                        QStringLiteral("left")));
+    EXPECT_TRUE(refused(recount_bag(b.book(), b.ids[0], -1, QStringLiteral("x"), on_day(5)), Why::too_small,
+                        QStringLiteral("left")));
     EXPECT_TRUE(refused(recount_bag(b.book(), b.ids[0], 80, QStringLiteral("x"), on_day(5)), Why::nothing_changed));
-    EXPECT_TRUE(refused(recount_bag(b.book(), b.ids[0], 78, {}, on_day(5)), Why::reason_missing, QStringLiteral("reason")));
+    EXPECT_TRUE(
+        refused(recount_bag(b.book(), b.ids[0], 78, {}, on_day(5)), Why::reason_missing, QStringLiteral("reason")));
     EXPECT_EQ(must(recount_bag(b.book(), b.ids[0], 78, QStringLiteral("counted twice"), on_day(5))), -2);
     EXPECT_EQ(must(recount_bag(b.book(), b.ids[0], 81, QStringLiteral("counted again"), on_day(6))), 3);
     const auto line = b.line(0, 6);
@@ -104,7 +110,8 @@ TEST(Shelf, opened_and_resealed_are_days_of_their_own) {
 TEST(Shelf, bags_are_moved_and_those_that_stand_there_already_are_not) {
     Shelf b;
     EXPECT_TRUE(refused(move_bags(b.book(), {b.ids[0]}, QStringLiteral("shelf 1"), on_day(5)), Why::nothing_changed));
-    EXPECT_TRUE(refused(move_bags(b.book(), {b.ids[0]}, QString(201, QLatin1Char('x')), on_day(5)), Why::too_long, QStringLiteral("stands")));
+    EXPECT_TRUE(refused(move_bags(b.book(), {b.ids[0]}, QString(201, QLatin1Char('x')), on_day(5)), Why::too_long,
+                        QStringLiteral("stands")));
     EXPECT_TRUE(refused(move_bags(b.book(), {BagId{99}}, QStringLiteral("barn"), on_day(5)), Why::not_found));
     must(move_bags(b.book(), {b.ids[0]}, QStringLiteral("barn"), on_day(5)));
     EXPECT_EQ(must(move_bags(b.book(), {b.ids[0], b.ids[1]}, QStringLiteral("barn"), on_day(5))), 1);

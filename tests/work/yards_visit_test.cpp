@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which bags give, law 4, and every question of a visit.
-#include "yards_bench.h"
-
 #include "core/work/bag.h"
 #include "core/work/stock.h"
 #include "core/work/undo.h"
+#include "yards_bench.h"
 
 namespace soakbook::tests {
 namespace {
@@ -90,7 +89,8 @@ TEST(Bags, a_short_bag_named_is_refused_with_what_is_left) {
     must(discard_strips(b.book(), b.old_bags[0], 78, day_n(9), QStringLiteral("torn"), on_day(9)));
     const auto outcome = enter_visit(b.book(), b.one_hive(b.round(10), 4, 10, b.old_bags[0]), on_day(10));
     EXPECT_TRUE(refused(outcome, Why::bag_short, QStringLiteral("rows/0/strips")));
-    EXPECT_EQ(outcome.error().facts, (QStringList{bag(b.book(), b.old_bags[0], day_n(9))->code, QStringLiteral("n:2"), QStringLiteral("n:4")}));
+    EXPECT_EQ(outcome.error().facts, (QStringList{bag(b.book(), b.old_bags[0], day_n(9))->code, QStringLiteral("n:2"),
+                                                  QStringLiteral("n:4")}));
 }
 
 TEST(Bags, more_than_the_store_has_is_refused_and_nothing_is_written) {
@@ -108,13 +108,15 @@ TEST(Bags, more_than_the_store_has_is_refused_and_nothing_is_written) {
 
 TEST(Law4, a_bag_past_its_limit_needs_a_reason_that_is_kept) {
     TwoBatches b;
-    const int late = static_cast<int>(maths::days_between(first_day, *bag(b.book(), b.old_bags[0], day_n(0))->use_by)) + 1;
+    const int late =
+        static_cast<int>(maths::days_between(first_day, *bag(b.book(), b.old_bags[0], day_n(0))->use_by)) + 1;
     const auto round = b.round(late);
     const auto plan = must(plan_visit(b.book(), round, b.yard, day_n(late)));
     for (const BagUse& use : plan.bags)
         EXPECT_GE(use.use_by, day_n(late)) << "never taken unless it is named";
     auto entry = b.one_hive(round, 4, late, b.old_bags[0]);
-    EXPECT_TRUE(refused(enter_visit(b.book(), entry, on_day(late)), Why::bag_past_limit, QStringLiteral("past_limit_reason")));
+    EXPECT_TRUE(
+        refused(enter_visit(b.book(), entry, on_day(late)), Why::bag_past_limit, QStringLiteral("past_limit_reason")));
     entry.past_limit_reason = QStringLiteral("nothing else at hand");
     must(enter_visit(b.book(), entry, on_day(late)));
     auto last_day = b.one_hive(round, 4, late - 1, b.old_bags[1]);
@@ -137,7 +139,8 @@ TEST(Law4, a_resting_bag_is_asked_about_or_refused_as_the_rule_says) {
     entry.rows.push_back({b.hives[0], 4, ids[0], {}, {}});
     EXPECT_TRUE(asked(enter_visit(b.book(), entry, on_day(8)), Why::bag_resting));
     b.say(Figure::rest_refuses, 1);
-    EXPECT_TRUE(refused(enter_visit(b.book(), entry, on_day(8), {Why::bag_resting}), Why::bag_resting_refused, QStringLiteral("rows/0/bag")));
+    EXPECT_TRUE(refused(enter_visit(b.book(), entry, on_day(8), {Why::bag_resting}), Why::bag_resting_refused,
+                        QStringLiteral("rows/0/bag")));
     b.say(Figure::rest_refuses, 0);
     must(enter_visit(b.book(), entry, on_day(8), {Why::bag_resting}));
 }
@@ -145,14 +148,16 @@ TEST(Law4, a_resting_bag_is_asked_about_or_refused_as_the_rule_says) {
 TEST(Law4, bags_that_are_not_there_or_not_filled_or_gone_give_nothing) {
     TwoBatches b;
     const auto round = b.round(10);
-    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 10, BagId{4711}), on_day(10)), Why::not_found, QStringLiteral("rows/0/bag")));
+    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 10, BagId{4711}), on_day(10)), Why::not_found,
+                        QStringLiteral("rows/0/bag")));
     const auto reserved = must(reserve_labels(b.book(), b.weighed_batch(5, 1), 1, on_day(8))).bags.at(0);
     EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 10, reserved), on_day(10)), Why::not_filled));
     must(discard_bags(b.book(), {b.old_bags[0]}, day_n(9), QStringLiteral("burst"), on_day(9)));
     EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 10, b.old_bags[0]), on_day(10)), Why::bag_gone));
     must(void_bag(b.book(), b.old_bags[1], because(QStringLiteral("burst"), 9)));
     EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 10, b.old_bags[1]), on_day(10)), Why::bag_gone));
-    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 6, b.new_bags[0]), on_day(10)), Why::before_sealed)); // sealed on day 7
+    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 6, b.new_bags[0]), on_day(10)),
+                        Why::before_sealed)); // sealed on day 7
 }
 
 TEST(Law4, a_bag_open_longer_than_the_rule_is_asked_about) {
@@ -161,7 +166,9 @@ TEST(Law4, a_bag_open_longer_than_the_rule_is_asked_about) {
     must(open_bag(b.book(), b.old_bags[0], day_n(9), on_day(9)));
     const auto round = b.round(10);
     must(enter_visit(b.book(), b.one_hive(round, 4, 29, b.old_bags[0]), on_day(29)));
-    EXPECT_TRUE(asked(enter_visit(b.book(), b.one_hive(round, 4, 30, b.old_bags[0]), on_day(30), {Why::hive_has_strips}), Why::bag_opened_long));
+    EXPECT_TRUE(
+        asked(enter_visit(b.book(), b.one_hive(round, 4, 30, b.old_bags[0]), on_day(30), {Why::hive_has_strips}),
+              Why::bag_opened_long));
 }
 
 TEST(Visits, supers_are_asked_for_and_yes_is_asked_again) {
@@ -186,8 +193,10 @@ TEST(Visits, supers_are_asked_for_and_yes_is_asked_again) {
 TEST(Visits, flows_and_closed_times_are_asked_about) {
     TwoBatches b;
     const auto round = b.round(10);
-    must(save_yard_time(b.book(), {{}, b.yard, TimeKind::closed, QStringLiteral("harvest festival"), day_n(9), day_n(11)}, on_day(0)));
-    must(save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(40), day_n(60)}, on_day(0)));
+    must(save_yard_time(
+        b.book(), {{}, b.yard, TimeKind::closed, QStringLiteral("harvest festival"), day_n(9), day_n(11)}, on_day(0)));
+    must(
+        save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(40), day_n(60)}, on_day(0)));
     const auto plan = must(plan_visit(b.book(), round, b.yard, day_n(10)));
     ASSERT_EQ(plan.meeting.size(), 2u);
     EXPECT_TRUE(plan.times.at(1).startsWith(QStringLiteral("ivy, 2026-09-12")));
@@ -207,7 +216,8 @@ TEST(Visits, strips_that_hang_already_and_doses_outside_the_rule_are_asked_about
     const auto round = must(plan_round(b.book(), rule, on_day(3)));
     const auto outcome = enter_visit(b.book(), b.one_hive(round, 7, 10), on_day(10));
     EXPECT_TRUE(asked(outcome, Why::dose_outside));
-    EXPECT_EQ(outcome.error().facts, (QStringList{QStringLiteral("n:7"), QStringLiteral("n:2"), QStringLiteral("n:6")}));
+    EXPECT_EQ(outcome.error().facts,
+              (QStringList{QStringLiteral("n:7"), QStringLiteral("n:2"), QStringLiteral("n:6")}));
     auto group = b.one_hive(round, 37, 10);
     group.rows[0].hive = b.row;
     EXPECT_TRUE(asked(enter_visit(b.book(), group, on_day(10)), Why::dose_outside)) << "six hives: 12 to 36";
@@ -220,7 +230,8 @@ TEST(Visits, strips_that_hang_already_and_doses_outside_the_rule_are_asked_about
 TEST(Visits, days_to_come_are_refused_and_days_long_past_are_asked_about) {
     TwoBatches b;
     const auto round = b.round(10);
-    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(round, 4, 11), on_day(10)), Why::in_the_future, QStringLiteral("on")));
+    EXPECT_TRUE(
+        refused(enter_visit(b.book(), b.one_hive(round, 4, 11), on_day(10)), Why::in_the_future, QStringLiteral("on")));
     auto entry = b.one_hive(round, 4, 10);
     EXPECT_TRUE(asked(enter_visit(b.book(), entry, on_day(400)), Why::long_ago));
     must(enter_visit(b.book(), entry, on_day(400), {Why::long_ago}));
@@ -246,7 +257,8 @@ TEST(Visits, rows_that_cannot_be_are_refused_at_their_field) {
     must(enter_visit(b.book(), entry, on_day(10)));
     entry.rows[0] = {b.hives[0], 4, {}, {}, {}};
     EXPECT_TRUE(refused(enter_visit(b.book(), entry, on_day(10)), Why::hive_dead, QStringLiteral("rows/0/strips")));
-    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(RoundId{99}, 4, 10), on_day(10)), Why::not_found, QStringLiteral("round")));
+    EXPECT_TRUE(refused(enter_visit(b.book(), b.one_hive(RoundId{99}, 4, 10), on_day(10)), Why::not_found,
+                        QStringLiteral("round")));
     entry.yard = must(save_yard(b.book(), {{}, QStringLiteral("Orchard"), {}, {}, true}, on_day(10)));
     EXPECT_TRUE(refused(enter_visit(b.book(), entry, on_day(10)), Why::not_found, QStringLiteral("yard")));
 }

@@ -9,13 +9,16 @@ namespace {
 
 QString select() {
     return QStringLiteral("SELECT ") + joined_columns<Bag>() +
-           QStringLiteral(", batch.code, strip_kind.name, coalesce(p.placed, 0), coalesce(c.discarded, 0), coalesce(c.recounted, 0) "
-                          "FROM bag JOIN batch ON batch.id = bag.batch_id JOIN strip_kind ON strip_kind.id = bag.strip_kind_id "
-                          "LEFT JOIN (SELECT bag_id, sum(strips) AS placed FROM placement WHERE void_reason IS NULL GROUP BY bag_id) p "
-                          "ON p.bag_id = bag.id "
-                          "LEFT JOIN (SELECT bag_id, sum(CASE kind WHEN 'discard' THEN -strips ELSE 0 END) AS discarded, "
-                          "sum(CASE kind WHEN 'recount' THEN strips ELSE 0 END) AS recounted FROM bag_change "
-                          "WHERE void_reason IS NULL GROUP BY bag_id) c ON c.bag_id = bag.id ");
+           QStringLiteral(
+               ", batch.code, strip_kind.name, coalesce(p.placed, 0), coalesce(c.discarded, 0), coalesce(c.recounted, "
+               "0) "
+               "FROM bag JOIN batch ON batch.id = bag.batch_id JOIN strip_kind ON strip_kind.id = bag.strip_kind_id "
+               "LEFT JOIN (SELECT bag_id, sum(strips) AS placed FROM placement WHERE void_reason IS NULL GROUP BY "
+               "bag_id) p "
+               "ON p.bag_id = bag.id "
+               "LEFT JOIN (SELECT bag_id, sum(CASE kind WHEN 'discard' THEN -strips ELSE 0 END) AS discarded, "
+               "sum(CASE kind WHEN 'recount' THEN strips ELSE 0 END) AS recounted FROM bag_change "
+               "WHERE void_reason IS NULL GROUP BY bag_id) c ON c.bag_id = bag.id ");
 }
 
 std::vector<BagStock> read_all(Statement& s) {
@@ -45,8 +48,10 @@ std::vector<BagStock> all_bag_stock(const Workbook& workbook) {
 }
 
 std::vector<BagStock> bag_stock_of_kind(const Workbook& workbook, Id<StripKind> kind) {
-    Statement s(workbook.db(), select() + QStringLiteral("WHERE bag.strip_kind_id = ? AND bag.sealed_on IS NOT NULL AND bag.void_reason IS NULL "
-                                                         "ORDER BY bag.use_by, bag.id"));
+    Statement s(workbook.db(),
+                select() + QStringLiteral(
+                               "WHERE bag.strip_kind_id = ? AND bag.sealed_on IS NOT NULL AND bag.void_reason IS NULL "
+                               "ORDER BY bag.use_by, bag.id"));
     s.bind(kind);
     std::vector<BagStock> bags = read_all(s);
     std::erase_if(bags, [](const BagStock& b) { return b.left <= 0; });
@@ -59,11 +64,15 @@ std::optional<BagStock> bag_stock(const Workbook& workbook, Id<Bag> id) {
     if (!bag)
         return std::nullopt;
     Statement s(workbook.db(),
-                QStringLiteral("SELECT batch.code, strip_kind.name, "
-                               "(SELECT coalesce(sum(strips), 0) FROM placement WHERE bag_id = bag.id AND void_reason IS NULL), "
-                               "(SELECT coalesce(-sum(strips), 0) FROM bag_change WHERE bag_id = bag.id AND kind = 'discard' AND void_reason IS NULL), "
-                               "(SELECT coalesce(sum(strips), 0) FROM bag_change WHERE bag_id = bag.id AND kind = 'recount' AND void_reason IS NULL) "
-                               "FROM bag JOIN batch ON batch.id = bag.batch_id JOIN strip_kind ON strip_kind.id = bag.strip_kind_id WHERE bag.id = ?"));
+                QStringLiteral(
+                    "SELECT batch.code, strip_kind.name, "
+                    "(SELECT coalesce(sum(strips), 0) FROM placement WHERE bag_id = bag.id AND void_reason IS NULL), "
+                    "(SELECT coalesce(-sum(strips), 0) FROM bag_change WHERE bag_id = bag.id AND kind = 'discard' AND "
+                    "void_reason IS NULL), "
+                    "(SELECT coalesce(sum(strips), 0) FROM bag_change WHERE bag_id = bag.id AND kind = 'recount' AND "
+                    "void_reason IS NULL) "
+                    "FROM bag JOIN batch ON batch.id = bag.batch_id JOIN strip_kind ON strip_kind.id = "
+                    "bag.strip_kind_id WHERE bag.id = ?"));
     s.bind(id).run();
     if (!s.next())
         return std::nullopt;

@@ -21,26 +21,34 @@ std::vector<FoundRow> read_all(Statement& s) {
 } // namespace
 
 std::optional<FoundRow> record_of_code(const Workbook& workbook, const QString& code) {
-    Statement s(workbook.db(), QStringLiteral("SELECT 'batch', id, code, '' FROM batch WHERE code = ? "
-                                              "UNION ALL SELECT 'bag', bag.id, bag.code, batch.code FROM bag JOIN batch ON batch.id = bag.batch_id WHERE bag.code = ? "
-                                              "UNION ALL SELECT 'pail', pail.id, pail.code, batch.code FROM pail JOIN batch ON batch.id = pail.batch_id "
-                                              "WHERE pail.code = ?"));
+    Statement s(
+        workbook.db(),
+        QStringLiteral(
+            "SELECT 'batch', id, code, '' FROM batch WHERE code = ? "
+            "UNION ALL SELECT 'bag', bag.id, bag.code, batch.code FROM bag JOIN batch ON batch.id = bag.batch_id WHERE "
+            "bag.code = ? "
+            "UNION ALL SELECT 'pail', pail.id, pail.code, batch.code FROM pail JOIN batch ON batch.id = pail.batch_id "
+            "WHERE pail.code = ?"));
     s.bind(code).bind(code).bind(code);
     const auto rows = read_all(s);
     return rows.empty() ? std::nullopt : std::optional<FoundRow>(rows.front());
 }
 
 std::vector<FoundRow> records_named(const Workbook& workbook, const QString& text, int most) {
-    Statement s(workbook.db(), QStringLiteral("SELECT 'hive', hive.id, hive.name, yard.name FROM hive JOIN yard ON yard.id = hive.yard_id WHERE hive.void_reason IS NULL "
-                                              "UNION ALL SELECT 'yard', id, name, where_it_is FROM yard "
-                                              "UNION ALL SELECT 'round', id, name, planned_on FROM round WHERE void_reason IS NULL "
-                                              "UNION ALL SELECT 'material_lot', id, name, supplier FROM material_lot"));
+    Statement s(workbook.db(),
+                QStringLiteral("SELECT 'hive', hive.id, hive.name, yard.name FROM hive JOIN yard ON yard.id = "
+                               "hive.yard_id WHERE hive.void_reason IS NULL "
+                               "UNION ALL SELECT 'yard', id, name, where_it_is FROM yard "
+                               "UNION ALL SELECT 'round', id, name, planned_on FROM round WHERE void_reason IS NULL "
+                               "UNION ALL SELECT 'material_lot', id, name, supplier FROM material_lot"));
     // SQLite folds the case of ASCII letters alone; names are folded as Unicode has it.
     std::vector<FoundRow> rows = read_all(s);
     std::erase_if(rows, [&](const FoundRow& r) { return !r.name.contains(text, Qt::CaseInsensitive); });
     std::stable_sort(rows.begin(), rows.end(), [&](const FoundRow& a, const FoundRow& b) {
         const auto rank = [&](const FoundRow& r) {
-            return r.name.compare(text, Qt::CaseInsensitive) == 0 ? 0 : r.name.startsWith(text, Qt::CaseInsensitive) ? 1 : 2;
+            return r.name.compare(text, Qt::CaseInsensitive) == 0 ? 0
+                   : r.name.startsWith(text, Qt::CaseInsensitive) ? 1
+                                                                  : 2;
         };
         return rank(a) < rank(b);
     });

@@ -17,7 +17,8 @@ struct FoundRow {
 };
 /// The batch, bag or pail of exactly that code.
 std::optional<FoundRow> record_of_code(const Workbook& workbook, const QString& code);
-/// Hives, yards, rounds and lots whose name holds the text, whatever its case, at most `most`: names that begin with it first.
+/// Hives, yards, rounds and lots whose name holds the text, whatever its case, at most `most`: names that begin with it
+/// first.
 std::vector<FoundRow> records_named(const Workbook& workbook, const QString& text, int most);
 
 } // namespace soakbook::book

@@ -13,7 +13,8 @@ std::optional<Yard> yard_named(const Workbook& workbook, const QString& name) {
 }
 
 std::vector<YardTime> times_of_yard(const Workbook& workbook, Id<Yard> yard) {
-    return fetch_where<YardTime>(workbook, "WHERE (yard_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY from_day, id", yard, yard);
+    return fetch_where<YardTime>(workbook, "WHERE (yard_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY from_day, id",
+                                 yard, yard);
 }
 
 std::vector<Hive> hives_of_yard(const Workbook& workbook, Id<Yard> yard) {
@@ -21,7 +22,8 @@ std::vector<Hive> hives_of_yard(const Workbook& workbook, Id<Yard> yard) {
 }
 
 std::vector<HiveMove> moves_of_hive(const Workbook& workbook, Id<Hive> hive) {
-    return fetch_where<HiveMove>(workbook, "WHERE (hive_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY on_day, id", hive, hive);
+    return fetch_where<HiveMove>(workbook, "WHERE (hive_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY on_day, id",
+                                 hive, hive);
 }
 
 std::vector<HiveMove> moves_after(const Workbook& workbook, maths::Day day) {
@@ -29,7 +31,8 @@ std::vector<HiveMove> moves_after(const Workbook& workbook, maths::Day day) {
 }
 
 std::optional<maths::Day> last_placed(const Workbook& workbook, Id<Hive> hive) {
-    Statement s(workbook.db(), QStringLiteral("SELECT max(placed_on) FROM placement WHERE hive_id = ? AND void_reason IS NULL"));
+    Statement s(workbook.db(),
+                QStringLiteral("SELECT max(placed_on) FROM placement WHERE hive_id = ? AND void_reason IS NULL"));
     s.bind(hive).run();
     return s.next() ? s.get<std::optional<maths::Day>>(0) : std::nullopt;
 }

@@ -15,6 +15,8 @@ template <class Record> QString joined_columns() {
     return names.join(QStringLiteral(", "));
 }
 /// How many columns that is: where the next thing of the row stands.
-template <class Record> int joined_width() { return static_cast<int>(column_names<Record>().size()) + 1; }
+template <class Record> int joined_width() {
+    return static_cast<int>(column_names<Record>().size()) + 1;
+}
 
 } // namespace soakbook::book

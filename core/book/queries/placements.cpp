@@ -55,12 +55,14 @@ std::vector<PlacementRow> placements(const Workbook& workbook, const PlacementFi
         narrow("placement.placed_on >= ?", Cell<maths::Day>::write(*filter.from));
     if (filter.to)
         narrow("placement.placed_on <= ?", Cell<maths::Day>::write(*filter.to));
-    QString sql = QStringLiteral("SELECT ") + joined_columns<Placement>() +
-                  QStringLiteral(", hive.name, hive.hives, hive.state, hive.yard_id, stands.name, hung.name, bag.code, bag.batch_id, batch.code, "
-                                 "bag.use_by, bag.strength_ppm, coalesce(round.name, '') FROM placement "
-                                 "JOIN hive ON hive.id = placement.hive_id JOIN yard stands ON stands.id = hive.yard_id "
-                                 "JOIN yard hung ON hung.id = placement.yard_id JOIN bag ON bag.id = placement.bag_id "
-                                 "JOIN batch ON batch.id = bag.batch_id LEFT JOIN round ON round.id = placement.round_id ");
+    QString sql =
+        QStringLiteral("SELECT ") + joined_columns<Placement>() +
+        QStringLiteral(", hive.name, hive.hives, hive.state, hive.yard_id, stands.name, hung.name, bag.code, "
+                       "bag.batch_id, batch.code, "
+                       "bag.use_by, bag.strength_ppm, coalesce(round.name, '') FROM placement "
+                       "JOIN hive ON hive.id = placement.hive_id JOIN yard stands ON stands.id = hive.yard_id "
+                       "JOIN yard hung ON hung.id = placement.yard_id JOIN bag ON bag.id = placement.bag_id "
+                       "JOIN batch ON batch.id = bag.batch_id LEFT JOIN round ON round.id = placement.round_id ");
     if (!conditions.isEmpty())
         sql += QStringLiteral("WHERE ") + conditions.join(QStringLiteral(" AND "));
     sql += QStringLiteral(" ORDER BY placement.placed_on, placement.id");
@@ -75,8 +77,10 @@ std::vector<PlacementRow> placements(const Workbook& workbook, const PlacementFi
 }
 
 std::vector<LastPulled> last_pulled(const Workbook& workbook) {
-    Statement s(workbook.db(), QStringLiteral("SELECT hive_id, withdrawal_days, max(pulled_on) FROM placement "
-                                              "WHERE pulled_on IS NOT NULL AND void_reason IS NULL GROUP BY hive_id, withdrawal_days"));
+    Statement s(
+        workbook.db(),
+        QStringLiteral("SELECT hive_id, withdrawal_days, max(pulled_on) FROM placement "
+                       "WHERE pulled_on IS NOT NULL AND void_reason IS NULL GROUP BY hive_id, withdrawal_days"));
     s.run();
     std::vector<LastPulled> rows;
     while (s.next())
@@ -85,19 +89,25 @@ std::vector<LastPulled> last_pulled(const Workbook& workbook) {
 }
 
 std::vector<RoundStrips> strips_by_round(const Workbook& workbook) {
-    Statement s(workbook.db(), QStringLiteral("SELECT round_id, yard_id, sum(strips), sum(CASE WHEN pulled_on IS NULL THEN strips ELSE 0 END), "
-                                              "min(CASE WHEN pulled_on IS NULL THEN pull_from END), min(CASE WHEN pulled_on IS NULL THEN pull_by END) "
-                                              "FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL GROUP BY round_id, yard_id"));
+    Statement s(
+        workbook.db(),
+        QStringLiteral(
+            "SELECT round_id, yard_id, sum(strips), sum(CASE WHEN pulled_on IS NULL THEN strips ELSE 0 END), "
+            "min(CASE WHEN pulled_on IS NULL THEN pull_from END), min(CASE WHEN pulled_on IS NULL THEN pull_by END) "
+            "FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL GROUP BY round_id, yard_id"));
     s.run();
     std::vector<RoundStrips> rows;
     while (s.next())
-        rows.push_back({s.get<Id<Round>>(0), s.get<Id<Yard>>(1), s.get<int>(2), s.get<int>(3), s.get<std::optional<maths::Day>>(4),
-                        s.get<std::optional<maths::Day>>(5)});
+        rows.push_back({s.get<Id<Round>>(0), s.get<Id<Yard>>(1), s.get<int>(2), s.get<int>(3),
+                        s.get<std::optional<maths::Day>>(4), s.get<std::optional<maths::Day>>(5)});
     return rows;
 }
 
 std::set<std::pair<Id<Round>, Id<Hive>>> hung_in_rounds(const Workbook& workbook) {
-    Statement s(workbook.db(), QStringLiteral("SELECT DISTINCT round_id, hive_id FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL"));
+    Statement s(
+        workbook.db(),
+        QStringLiteral(
+            "SELECT DISTINCT round_id, hive_id FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL"));
     s.run();
     std::set<std::pair<Id<Round>, Id<Hive>>> pairs;
     while (s.next())

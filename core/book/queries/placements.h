@@ -14,9 +14,9 @@ struct PlacementRow {
     QString hive;
     int hives = 1;
     HiveState hive_state{};
-    Id<Yard> yard_now;  ///< where the hive stands
+    Id<Yard> yard_now; ///< where the hive stands
     QString yard_now_name;
-    QString yard_name;  ///< where it stood that day
+    QString yard_name; ///< where it stood that day
     QString bag_code;
     Id<Batch> batch;
     QString batch_code;
@@ -26,7 +26,7 @@ struct PlacementRow {
 };
 /// What is looked for; what is left empty does not narrow.
 struct PlacementFilter {
-    bool hanging = false;   ///< not pulled and not void
+    bool hanging = false; ///< not pulled and not void
     bool also_void = false;
     Id<Yard> yard_now;
     Id<Yard> yard_then;
@@ -51,7 +51,7 @@ std::vector<LastPulled> last_pulled(const Workbook& workbook);
 /// Strips in and hanging of each round, and the window of what hangs.
 struct RoundStrips {
     Id<Round> round;
-    Id<Yard> yard;  ///< where they were hung
+    Id<Yard> yard; ///< where they were hung
     int in = 0;
     int hanging = 0;
     std::optional<maths::Day> pull_from;

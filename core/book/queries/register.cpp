@@ -11,7 +11,8 @@ namespace soakbook::book {
 namespace {
 
 const QStringList& correcting_work() {
-    static const QStringList keys{QStringLiteral("corrected"), QStringLiteral("made_void"), QStringLiteral("mix_corrected"), QStringLiteral("lot_corrected"),
+    static const QStringList keys{QStringLiteral("corrected"), QStringLiteral("made_void"),
+                                  QStringLiteral("mix_corrected"), QStringLiteral("lot_corrected"),
                                   QStringLiteral("batch_reopened")};
     return keys;
 }
@@ -51,8 +52,10 @@ std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& 
         quoted << QStringLiteral("'%1'").arg(table);
     std::vector<std::pair<QString, qint64>> rows;
     {
-        Statement s(workbook.db(), QStringLiteral("SELECT DISTINCT tbl, row_id FROM change WHERE tbl IN (%1) AND what = 'changed' "
-                                                  "AND (why <> '' OR work GLOB 'undo:*' OR work GLOB 'redo:*')").arg(quoted.join(QLatin1Char(','))));
+        Statement s(workbook.db(),
+                    QStringLiteral("SELECT DISTINCT tbl, row_id FROM change WHERE tbl IN (%1) AND what = 'changed' "
+                                   "AND (why <> '' OR work GLOB 'undo:*' OR work GLOB 'redo:*')")
+                        .arg(quoted.join(QLatin1Char(','))));
         s.run();
         while (s.next())
             rows.emplace_back(s.get<QString>(0), s.get<qint64>(1));
@@ -67,7 +70,8 @@ std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& 
             const qsizetype colon = change.work.key.indexOf(QLatin1Char(':'));
             const bool taken_back = colon >= 0;
             const bool was_shown = first != shown.end() && first->second <= change.at.utc_ms;
-            if (taken_back ? was_shown || correcting_work().contains(change.work.key.mid(colon + 1)) : !change.why.isEmpty())
+            if (taken_back ? was_shown || correcting_work().contains(change.work.key.mid(colon + 1))
+                           : !change.why.isEmpty())
                 found.push_back(std::move(change));
         }
     }
@@ -77,19 +81,29 @@ std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& 
 
 Behind behind(const Workbook& workbook, const std::set<qint64>& batches) {
     Behind b;
-    b.batches = ids_where(workbook, QStringLiteral("WITH RECURSIVE source(id) AS (SELECT id FROM batch WHERE id IN (%1) UNION "
-                                                   "SELECT pail.batch_id FROM source JOIN batch_input i ON i.batch_id = source.id "
-                                                   "JOIN pail ON pail.id = i.pail_id) SELECT id FROM source").arg(list_of(batches)));
+    b.batches = ids_where(
+        workbook, QStringLiteral("WITH RECURSIVE source(id) AS (SELECT id FROM batch WHERE id IN (%1) UNION "
+                                 "SELECT pail.batch_id FROM source JOIN batch_input i ON i.batch_id = source.id "
+                                 "JOIN pail ON pail.id = i.pail_id) SELECT id FROM source")
+                      .arg(list_of(batches)));
     const QString all = list_of(b.batches);
     b.inputs = ids_where(workbook, QStringLiteral("SELECT id FROM batch_input WHERE batch_id IN (%1)").arg(all));
     b.soaks = ids_where(workbook, QStringLiteral("SELECT id FROM soak WHERE batch_id IN (%1)").arg(all));
     b.bags = ids_where(workbook, QStringLiteral("SELECT id FROM bag WHERE batch_id IN (%1)").arg(list_of(batches)));
-    b.lots = ids_where(workbook, QStringLiteral("SELECT lot_id FROM batch_input WHERE batch_id IN (%1) UNION SELECT lot_id FROM soak WHERE batch_id IN (%1) "
-                                                "UNION SELECT bag_lot_id FROM bag WHERE batch_id IN (%1)").arg(all));
-    b.pails = ids_where(workbook, QStringLiteral("SELECT id FROM pail WHERE batch_id IN (%1) UNION SELECT pail_id FROM batch_input WHERE batch_id IN (%1)").arg(all));
+    b.lots = ids_where(workbook, QStringLiteral("SELECT lot_id FROM batch_input WHERE batch_id IN (%1) UNION SELECT "
+                                                "lot_id FROM soak WHERE batch_id IN (%1) "
+                                                "UNION SELECT bag_lot_id FROM bag WHERE batch_id IN (%1)")
+                                     .arg(all));
+    b.pails = ids_where(
+        workbook,
+        QStringLiteral(
+            "SELECT id FROM pail WHERE batch_id IN (%1) UNION SELECT pail_id FROM batch_input WHERE batch_id IN (%1)")
+            .arg(all));
     b.losses = ids_where(workbook, QStringLiteral("SELECT id FROM batch_loss WHERE batch_id IN (%1)").arg(all));
-    b.weigh_ins = ids_where(workbook, QStringLiteral("SELECT id FROM weigh_in WHERE soak_id IN (%1) OR bag_id IN (%2) "
-                                                     "OR placement_id IN (SELECT id FROM placement WHERE bag_id IN (%2))").arg(list_of(b.soaks), list_of(b.bags)));
+    b.weigh_ins =
+        ids_where(workbook, QStringLiteral("SELECT id FROM weigh_in WHERE soak_id IN (%1) OR bag_id IN (%2) "
+                                           "OR placement_id IN (SELECT id FROM placement WHERE bag_id IN (%2))")
+                                .arg(list_of(b.soaks), list_of(b.bags)));
     return b;
 }
 
@@ -100,31 +114,41 @@ QString name_of(const Workbook& workbook, const QString& table, qint64 id) {
         {QStringLiteral("figure"), "SELECT key FROM figure WHERE id = ?"},
         {QStringLiteral("strip_kind"), "SELECT name FROM strip_kind WHERE id = ?"},
         {QStringLiteral("material_lot"), "SELECT name FROM material_lot WHERE id = ?"},
-        {QStringLiteral("lot_change"), "SELECT l.name FROM lot_change c JOIN material_lot l ON l.id = c.lot_id WHERE c.id = ?"},
+        {QStringLiteral("lot_change"),
+         "SELECT l.name FROM lot_change c JOIN material_lot l ON l.id = c.lot_id WHERE c.id = ?"},
         {QStringLiteral("vessel"), "SELECT name FROM vessel WHERE id = ?"},
         {QStringLiteral("batch"), "SELECT code FROM batch WHERE id = ?"},
-        {QStringLiteral("batch_input"), "SELECT b.code || ', ' || coalesce(l.name, p.code) FROM batch_input i JOIN batch b ON b.id = i.batch_id "
-                                        "LEFT JOIN material_lot l ON l.id = i.lot_id LEFT JOIN pail p ON p.id = i.pail_id WHERE i.id = ?"},
+        {QStringLiteral("batch_input"),
+         "SELECT b.code || ', ' || coalesce(l.name, p.code) FROM batch_input i JOIN batch b ON b.id = i.batch_id "
+         "LEFT JOIN material_lot l ON l.id = i.lot_id LEFT JOIN pail p ON p.id = i.pail_id WHERE i.id = ?"},
         {QStringLiteral("reading"), "SELECT b.code FROM reading r JOIN batch b ON b.id = r.batch_id WHERE r.id = ?"},
         {QStringLiteral("stir"), "SELECT b.code FROM stir r JOIN batch b ON b.id = r.batch_id WHERE r.id = ?"},
-        {QStringLiteral("soak"), "SELECT b.code || ', ' || v.name FROM soak s JOIN batch b ON b.id = s.batch_id JOIN vessel v ON v.id = s.bin_id WHERE s.id = ?"},
+        {QStringLiteral("soak"), "SELECT b.code || ', ' || v.name FROM soak s JOIN batch b ON b.id = s.batch_id JOIN "
+                                 "vessel v ON v.id = s.bin_id WHERE s.id = ?"},
         {QStringLiteral("bag"), "SELECT code FROM bag WHERE id = ?"},
         {QStringLiteral("bag_change"), "SELECT b.code FROM bag_change c JOIN bag b ON b.id = c.bag_id WHERE c.id = ?"},
         {QStringLiteral("pour"), "SELECT b.code FROM pour p JOIN batch b ON b.id = p.batch_id WHERE p.id = ?"},
         {QStringLiteral("pail"), "SELECT code FROM pail WHERE id = ?"},
-        {QStringLiteral("batch_loss"), "SELECT b.code FROM batch_loss l JOIN batch b ON b.id = l.batch_id WHERE l.id = ?"},
+        {QStringLiteral("batch_loss"),
+         "SELECT b.code FROM batch_loss l JOIN batch b ON b.id = l.batch_id WHERE l.id = ?"},
         {QStringLiteral("yard"), "SELECT name FROM yard WHERE id = ?"},
-        {QStringLiteral("yard_time"), "SELECT y.name || ', ' || t.what FROM yard_time t JOIN yard y ON y.id = t.yard_id WHERE t.id = ?"},
+        {QStringLiteral("yard_time"),
+         "SELECT y.name || ', ' || t.what FROM yard_time t JOIN yard y ON y.id = t.yard_id WHERE t.id = ?"},
         {QStringLiteral("hive"), "SELECT name FROM hive WHERE id = ?"},
         {QStringLiteral("hive_move"), "SELECT h.name FROM hive_move m JOIN hive h ON h.id = m.hive_id WHERE m.id = ?"},
         {QStringLiteral("round"), "SELECT name FROM round WHERE id = ?"},
-        {QStringLiteral("round_yard"), "SELECT r.name || ', ' || y.name FROM round_yard x JOIN round r ON r.id = x.round_id JOIN yard y ON y.id = x.yard_id WHERE x.id = ?"},
-        {QStringLiteral("placement"), "SELECT h.name || ', ' || b.code FROM placement p JOIN hive h ON h.id = p.hive_id JOIN bag b ON b.id = p.bag_id WHERE p.id = ?"},
-        {QStringLiteral("weigh_in"), "SELECT coalesce(sb.code || ', ' || v.name, g.code, h.name || ', ' || pg.code) FROM weigh_in w "
-                                     "LEFT JOIN soak s ON s.id = w.soak_id LEFT JOIN batch sb ON sb.id = s.batch_id LEFT JOIN vessel v ON v.id = s.bin_id "
-                                     "LEFT JOIN bag g ON g.id = w.bag_id LEFT JOIN placement p ON p.id = w.placement_id "
-                                     "LEFT JOIN hive h ON h.id = p.hive_id LEFT JOIN bag pg ON pg.id = p.bag_id WHERE w.id = ?"},
-        {QStringLiteral("mite_count"), "SELECT h.name FROM mite_count c JOIN hive h ON h.id = c.hive_id WHERE c.id = ?"},
+        {QStringLiteral("round_yard"), "SELECT r.name || ', ' || y.name FROM round_yard x JOIN round r ON r.id = "
+                                       "x.round_id JOIN yard y ON y.id = x.yard_id WHERE x.id = ?"},
+        {QStringLiteral("placement"), "SELECT h.name || ', ' || b.code FROM placement p JOIN hive h ON h.id = "
+                                      "p.hive_id JOIN bag b ON b.id = p.bag_id WHERE p.id = ?"},
+        {QStringLiteral("weigh_in"),
+         "SELECT coalesce(sb.code || ', ' || v.name, g.code, h.name || ', ' || pg.code) FROM weigh_in w "
+         "LEFT JOIN soak s ON s.id = w.soak_id LEFT JOIN batch sb ON sb.id = s.batch_id LEFT JOIN vessel v ON v.id = "
+         "s.bin_id "
+         "LEFT JOIN bag g ON g.id = w.bag_id LEFT JOIN placement p ON p.id = w.placement_id "
+         "LEFT JOIN hive h ON h.id = p.hive_id LEFT JOIN bag pg ON pg.id = p.bag_id WHERE w.id = ?"},
+        {QStringLiteral("mite_count"),
+         "SELECT h.name FROM mite_count c JOIN hive h ON h.id = c.hive_id WHERE c.id = ?"},
     };
     const auto select = names.find(table);
     if (select == names.end())
@@ -139,37 +163,53 @@ std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, I
     const auto take = [&](Statement& s) {
         s.run();
         while (s.next())
-            rows.push_back({s.get<maths::Day>(0), s.get<Id<Hive>>(1), s.get<QString>(2), s.get<QString>(3), s.get<QString>(4), s.get<QString>(5)});
+            rows.push_back({s.get<maths::Day>(0), s.get<Id<Hive>>(1), s.get<QString>(2), s.get<QString>(3),
+                            s.get<QString>(4), s.get<QString>(5)});
     };
     {
-        Statement s(workbook.db(), QStringLiteral("SELECT hive.state_on, hive.id, hive.name, yard.name, hive.state, hive.note FROM hive "
-                                                  "JOIN yard ON yard.id = hive.yard_id WHERE hive.state <> 'alive' AND hive.state_on IS NOT NULL "
-                                                  "AND hive.void_reason IS NULL AND (hive.yard_id = ? OR ? = 0) AND (? = 0 OR EXISTS (SELECT 1 FROM placement p "
-                                                  "JOIN bag ON bag.id = p.bag_id WHERE p.hive_id = hive.id AND bag.batch_id = ?))"));
+        Statement s(workbook.db(),
+                    QStringLiteral(
+                        "SELECT hive.state_on, hive.id, hive.name, yard.name, hive.state, hive.note FROM hive "
+                        "JOIN yard ON yard.id = hive.yard_id WHERE hive.state <> 'alive' AND hive.state_on IS NOT NULL "
+                        "AND hive.void_reason IS NULL AND (hive.yard_id = ? OR ? = 0) AND (? = 0 OR EXISTS (SELECT 1 "
+                        "FROM placement p "
+                        "JOIN bag ON bag.id = p.bag_id WHERE p.hive_id = hive.id AND bag.batch_id = ?))"));
         s.bind(yard).bind(yard).bind(batch).bind(batch);
         take(s);
     }
     if (!batch) {
-        // Where a hive stood on the day of the visit: in the yard it left by its first move after it, else where it stands.
-        const QString common = QStringLiteral("JOIN yard ON yard.id = ry.yard_id WHERE ry.void_reason IS NULL AND ry.visited_on IS NOT NULL "
-                                              "AND hive.void_reason IS NULL AND (ry.yard_id = ? OR ? = 0) "
-                                              "AND (hive.state = 'alive' OR hive.state_on > ry.visited_on) "
-                                              "AND NOT EXISTS (SELECT 1 FROM placement p WHERE p.hive_id = hive.id AND p.round_id = ry.round_id AND p.void_reason IS NULL) "
-                                              "AND (SELECT min(seq) FROM change WHERE tbl = 'hive' AND row_id = hive.id) "
-                                              "< (SELECT max(seq) FROM change WHERE tbl = 'round_yard' AND row_id = ry.id) ");
-        const QString head = QStringLiteral("SELECT ry.visited_on, hive.id, hive.name, yard.name, CASE hive.untreated WHEN 1 THEN 'untreated' ELSE 'none_hung' END, '' "
+        // Where a hive stood on the day of the visit: in the yard it left by its first move after it, else where it
+        // stands.
+        const QString common = QStringLiteral(
+            "JOIN yard ON yard.id = ry.yard_id WHERE ry.void_reason IS NULL AND ry.visited_on IS NOT NULL "
+            "AND hive.void_reason IS NULL AND (ry.yard_id = ? OR ? = 0) "
+            "AND (hive.state = 'alive' OR hive.state_on > ry.visited_on) "
+            "AND NOT EXISTS (SELECT 1 FROM placement p WHERE p.hive_id = hive.id AND p.round_id = ry.round_id AND "
+            "p.void_reason IS NULL) "
+            "AND (SELECT min(seq) FROM change WHERE tbl = 'hive' AND row_id = hive.id) "
+            "< (SELECT max(seq) FROM change WHERE tbl = 'round_yard' AND row_id = ry.id) ");
+        const QString head = QStringLiteral("SELECT ry.visited_on, hive.id, hive.name, yard.name, CASE hive.untreated "
+                                            "WHEN 1 THEN 'untreated' ELSE 'none_hung' END, '' "
                                             "FROM round_yard ry ");
-        Statement s(workbook.db(), head + QStringLiteral("JOIN hive ON hive.yard_id = ry.yard_id ") + common +
-                                       QStringLiteral("AND NOT EXISTS (SELECT 1 FROM hive_move m WHERE m.hive_id = hive.id AND m.on_day > ry.visited_on AND m.void_reason IS NULL) "
-                                                      "UNION ALL ") +
-                                       head + QStringLiteral("JOIN hive_move m ON m.from_yard_id = ry.yard_id AND m.on_day > ry.visited_on AND m.void_reason IS NULL "
-                                                             "JOIN hive ON hive.id = m.hive_id ") +
-                                       common + QStringLiteral("AND NOT EXISTS (SELECT 1 FROM hive_move e WHERE e.hive_id = hive.id AND e.on_day > ry.visited_on "
-                                                               "AND e.void_reason IS NULL AND (e.on_day, e.id) < (m.on_day, m.id))"));
+        Statement s(
+            workbook.db(),
+            head + QStringLiteral("JOIN hive ON hive.yard_id = ry.yard_id ") + common +
+                QStringLiteral("AND NOT EXISTS (SELECT 1 FROM hive_move m WHERE m.hive_id = hive.id AND m.on_day > "
+                               "ry.visited_on AND m.void_reason IS NULL) "
+                               "UNION ALL ") +
+                head +
+                QStringLiteral("JOIN hive_move m ON m.from_yard_id = ry.yard_id AND m.on_day > ry.visited_on AND "
+                               "m.void_reason IS NULL "
+                               "JOIN hive ON hive.id = m.hive_id ") +
+                common +
+                QStringLiteral(
+                    "AND NOT EXISTS (SELECT 1 FROM hive_move e WHERE e.hive_id = hive.id AND e.on_day > ry.visited_on "
+                    "AND e.void_reason IS NULL AND (e.on_day, e.id) < (m.on_day, m.id))"));
         s.bind(yard).bind(yard).bind(yard).bind(yard);
         take(s);
     }
-    std::stable_sort(rows.begin(), rows.end(), [](const HiveStateRow& a, const HiveStateRow& b) { return a.on < b.on; });
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const HiveStateRow& a, const HiveStateRow& b) { return a.on < b.on; });
     return rows;
 }
 
@@ -178,19 +218,30 @@ std::vector<JournalRow> newest_pieces(const Workbook& workbook, int most) {
     const auto take = [&](Statement& s) {
         s.run();
         while (s.next())
-            rows.push_back({s.get<qint64>(0), {s.get<QString>(1), s.get<int>(2), s.get<QString>(3)}, s.get<QString>(4), s.get<QString>(5),
-                            {s.get<qint64>(6), s.get<int>(7)}, s.get<int>(8), s.get<bool>(9)});
+            rows.push_back({s.get<qint64>(0),
+                            {s.get<QString>(1), s.get<int>(2), s.get<QString>(3)},
+                            s.get<QString>(4),
+                            s.get<QString>(5),
+                            {s.get<qint64>(6), s.get<int>(7)},
+                            s.get<int>(8),
+                            s.get<bool>(9)});
     };
     {
-        Statement s(workbook.db(), QStringLiteral("WITH newest AS (SELECT piece FROM change WHERE piece IS NOT NULL GROUP BY piece ORDER BY piece DESC LIMIT ?) "
-                                                  "SELECT max(seq), work, count, subject, who, why, at_ms, at_off, count(*), 0 FROM change "
-                                                  "WHERE piece IN (SELECT piece FROM newest) GROUP BY piece"));
+        Statement s(
+            workbook.db(),
+            QStringLiteral("WITH newest AS (SELECT piece FROM change WHERE piece IS NOT NULL GROUP BY piece ORDER BY "
+                           "piece DESC LIMIT ?) "
+                           "SELECT max(seq), work, count, subject, who, why, at_ms, at_off, count(*), 0 FROM change "
+                           "WHERE piece IN (SELECT piece FROM newest) GROUP BY piece"));
         s.bind(most);
         take(s);
     }
     {
-        Statement s(workbook.db(), QStringLiteral("SELECT seq, work, count, subject, who, why, at_ms, at_off, 1, 1 FROM change WHERE piece IS NULL "
-                                                  "ORDER BY seq DESC LIMIT ?"));
+        Statement s(
+            workbook.db(),
+            QStringLiteral(
+                "SELECT seq, work, count, subject, who, why, at_ms, at_off, 1, 1 FROM change WHERE piece IS NULL "
+                "ORDER BY seq DESC LIMIT ?"));
         s.bind(most);
         take(s);
     }

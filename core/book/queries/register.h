@@ -10,8 +10,9 @@
 
 namespace soakbook::book {
 
-/// Corrections, voids and their undoing: changes of rows that were there, made with a reason or by undo, of these tables,
-/// oldest first. An undo counts only where it took back one of those, or where the record had been shown outside.
+/// Corrections, voids and their undoing: changes of rows that were there, made with a reason or by undo, of these
+/// tables, oldest first. An undo counts only where it took back one of those, or where the record had been shown
+/// outside.
 std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables);
 
 /// Records that stand behind some batches, through pails and the batches they came from.

@@ -8,7 +8,8 @@ std::vector<Round> rounds_newest_first(const Workbook& workbook) {
 }
 
 std::vector<RoundYard> yards_of_round(const Workbook& workbook, Id<Round> round) {
-    return fetch_where<RoundYard>(workbook, "WHERE (round_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY round_id, id", round, round);
+    return fetch_where<RoundYard>(
+        workbook, "WHERE (round_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY round_id, id", round, round);
 }
 
 } // namespace soakbook::book
