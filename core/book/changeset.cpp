@@ -178,7 +178,9 @@ void take_back_changes(const QSqlDatabase& db, const QByteArray& changeset) {
     std::stable_sort(rows.begin(), rows.end(), [&order](const RowChange& a, const RowChange& b) {
         const auto rank = [&order](const RowChange& r) {
             const qsizetype place = order.indexOf(r.table);
-            return r.operation == SQLITE_INSERT ? -place : r.operation == SQLITE_DELETE ? 1000 + place : 500;
+            // A closed batch is asked about its mass when it changes: its parts have to be back by then.
+            const qsizetype changed = r.table == QStringLiteral("batch") ? 5000 : 500;
+            return r.operation == SQLITE_INSERT ? -place : r.operation == SQLITE_DELETE ? 1000 + place : changed;
         };
         return rank(a) < rank(b);
     });

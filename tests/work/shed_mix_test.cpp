@@ -142,7 +142,7 @@ TEST(Mix, a_correction_that_the_tank_does_not_hold_says_so) {
     plan.amount = kilograms(79);
     const PlannedBatch planned = must(plan_mix(bench.book(), plan, on_day(0)));
     const auto inputs = bench.inputs_of(planned.batch);
-    const WeighedMix weighed{planned.batch, {{inputs[0].id, kilograms(33.6)}, {inputs[1].id, inputs[1].planned}}, std::nullopt, true};
+    const WeighedMix weighed{planned.batch, {{inputs[0].id, kilograms(32.5)}, {inputs[1].id, inputs[1].planned}}, std::nullopt, true};
     const MixResult result = must(weigh_mix(bench.book(), weighed, on_day(0, 18), {Why::strength_off}));
     ASSERT_TRUE(result.add_glycerine);
     EXPECT_FALSE(result.correction_fits);

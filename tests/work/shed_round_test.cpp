@@ -92,8 +92,8 @@ TEST(ShedRound, from_an_empty_tank_to_a_closed_batch) {
     EXPECT_EQ(view.line.state, BatchState::closed);
     EXPECT_EQ(view.line.bags, 12);
     EXPECT_EQ(view.line.strips, 960);
-    EXPECT_EQ(batches(bench.book(), maths::days_after(first_day, 11)).at(0).resting, 12);
-    EXPECT_EQ(batches(bench.book(), maths::days_after(first_day, 12)).at(0).resting, 0);
+    EXPECT_EQ(batches(bench.book(), maths::days_after(first_day, 8)).at(0).resting, 12);
+    EXPECT_EQ(batches(bench.book(), maths::days_after(first_day, 9)).at(0).resting, 0);
     EXPECT_FALSE(next_undo(bench.book())); // undo is of this session only
 }
 
