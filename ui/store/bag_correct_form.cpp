@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A bag put right or made void.
+#include "ui/store/bag_forms.h"
+
+#include "core/work/bag.h"
+#include "ui/parts/day_field.h"
+#include "ui/parts/form_dialog.h"
+#include "ui/parts/quantity_field.h"
+#include "ui/parts/text_field.h"
+#include "ui/store/reason_field.h"
+#include "ui/store/store_words.h"
+
+#include <QCoreApplication>
+
+namespace soakbook::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(CorrectBagForm)
+};
+
+/// What differs from what stands there; the rest is left as it is.
+work::BagCorrection correction(const work::BagLine& bag, const CountField& packed, const MassField& net, const DayField& sealed) {
+    work::BagCorrection entry;
+    entry.bag = bag.id;
+    if (const auto n = packed.value(); n && *n != bag.packed.value_or(0))
+        entry.packed = as_int(n);
+    if (net.value() != bag.net)
+        entry.net = net.value();
+    if (sealed.value() != bag.sealed_on)
+        entry.sealed_on = sealed.value();
+    return entry;
+}
+
+work::Refusal missing(const char* field) { return {work::Why::missing, QLatin1String(field), {}, false}; }
+
+} // namespace
+
+void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
+    //: Title of a form; %1 the code of a bag
+    auto* dialog = new FormDialog(desk, Words::tr("Correct bag %1").arg(bag.code), parent);
+    dialog->setObjectName(QStringLiteral("correct_bag_form"));
+    FormFrame* form = dialog->form();
+    //: Under the title of a form
+    form->set_intro(Words::tr("What was wrong when the bag was filled. A label that was printed says so no longer and is printed again; rest "
+                              "and limit follow the day it was sealed."));
+    //: A field's label: strips that were put into a bag; and the unit behind the number
+    auto* packed = form->add(Words::tr("Strips packed"), new CountField(desk, Words::tr("strips")), QStringLiteral("packed"));
+    //: A field's label: the weight of what is in a bag
+    auto* net = form->add(Words::tr("Contents weighed"), new MassField(desk, MassSize::large), QStringLiteral("net"));
+    //: A field's label: the day a bag was sealed
+    auto* sealed = form->add(Words::tr("Sealed on"), new DayField(desk), QStringLiteral("sealed_on"));
+    packed->setObjectName(QStringLiteral("correct_packed"));
+    net->setObjectName(QStringLiteral("correct_net"));
+    sealed->setObjectName(QStringLiteral("correct_sealed"));
+    packed->set_value(bag.packed.value_or(0));
+    net->set_value(bag.net);
+    sealed->set_value(bag.sealed_on);
+    auto* reason = add_reason(*form, correction_help(), correction_picks());
+    //: Filled button of a form that puts an entry right
+    form->set_primary(Words::tr("Correct it"));
+    form->set_commit([&desk, bag, packed, net, sealed, reason](const work::Confirmed&) -> std::optional<work::Refusal> {
+        if (packed->is_empty())
+            return missing("packed");
+        if (sealed->is_empty())
+            return missing("sealed_on");
+        const work::BagCorrection entry = correction(bag, *packed, *net, *sealed);
+        return refusal_of(work::correct_bag(desk.workbook(), entry, desk.doing(reason->value())));
+    });
+    dialog->open();
+}
+
+void open_void_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
+    //: Title of a form; %1 the code of a bag
+    FormDialog* dialog = ask_reason(desk, parent, Words::tr("Make bag %1 void").arg(bag.code),
+                                    bag.packed
+                                        //: Under the title of a form
+                                        ? Words::tr("For a burst bag, or one that was entered by mistake. It stays in the list of all bags, counts "
+                                                    "nowhere any more, and its code is never given out again.")
+                                        //: Under the title of a form
+                                        : Words::tr("For a spoilt label. Its code is never given out again."),
+                                    //: Filled button of a form
+                                    Words::tr("Make it void"), [&desk, id = bag.id](const QString& reason) {
+                                        return refusal_of(work::void_bag(desk.workbook(), id, desk.doing(reason)));
+                                    });
+    dialog->setObjectName(QStringLiteral("void_form"));
+}
+
+} // namespace soakbook::ui

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All that is known of a bag, and of several together.
+#pragma once
+
+#include "core/work/store_view.h"
+#include "ui/parts/desk.h"
+#include "ui/store/fact_grid.h"
+
+#include <vector>
+
+namespace soakbook::ui {
+
+std::vector<Fact> bag_facts(const Desk& desk, const work::BagLine& bag);
+/// Of two and more: their number, strips, codes.
+std::vector<Fact> facts_of_several(const Desk& desk, const std::vector<work::BagLine>& bags);
+
+} // namespace soakbook::ui

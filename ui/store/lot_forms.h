@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A delivery counted or weighed anew, and one that is used up.
+#pragma once
+
+#include "core/work/materials.h"
+#include "core/work/register_view.h"
+#include "ui/parts/desk.h"
+
+#include <vector>
+
+namespace soakbook::ui {
+
+void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent);
+/// Asks once, since a finished delivery is offered no more.
+void open_finish_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent);
+/// The history of a delivery, with its amounts in its own unit.
+std::vector<work::CorrectionLine> lot_history(const Desk& desk, const work::LotLine& lot);
+
+} // namespace soakbook::ui
