@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/cards.h"
 
-#include "ui/parts/icons.h"
+#include "ui/parts/icon_button.h"
 #include "ui/parts/theme.h"
 
 #include <QEvent>
@@ -110,12 +110,8 @@ QPushButton* NoticeBar::add_button(const QString& words, bool primary) {
 
 void NoticeBar::set_can_be_closed(bool can) {
     if (can && m_close == nullptr) {
-        auto* cross = new QToolButton(this);
-        cross->setIcon(icon(QStringLiteral("close")));
-        //: Tool tip of the small cross that puts a notice away
-        cross->setToolTip(tr("Put this away"));
-        cross->setAccessibleName(tr("Put this away"));
-        set_kind(cross, "icon");
+        //: The small cross that puts a notice away
+        auto* cross = new IconButton(QStringLiteral("close"), tr("Put this away"), this);
         layout()->addWidget(cross);
         connect(cross, &QToolButton::clicked, this, &QWidget::hide);
         m_close = cross;

@@ -3,8 +3,7 @@
 
 #include "core/exchange/date_text.h"
 #include "ui/parts/calendar_popup.h"
-#include "ui/parts/icons.h"
-#include "ui/parts/theme.h"
+#include "ui/parts/icon_button.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -12,15 +11,12 @@
 
 namespace soakbook::ui {
 
-DayField::DayField(const Habits& habits, QWidget* parent) : QuantityField(habits, parent), m_button(new QToolButton(this)) {
-    m_button->setIcon(icon(QStringLiteral("calendar")));
-    m_button->setIconSize({icon_size(), icon_size()});
+DayField::DayField(const Habits& habits, QWidget* parent) : QuantityField(habits, parent), m_button(new IconButton(QStringLiteral("calendar"), {}, this)) {
     m_button->setFocusPolicy(Qt::NoFocus);
     //: Tool tip of the button beside a day; F4 is a key
     m_button->setToolTip(tr("Calendar (F4)"));
     //: Name of the button that opens a calendar, read aloud
     m_button->setAccessibleName(tr("Calendar"));
-    set_kind(m_button, "icon");
     row()->addWidget(m_button);
     connect(m_button, &QToolButton::clicked, this, &DayField::open_calendar);
     refresh_aside();

@@ -40,7 +40,7 @@ QLabel[accent="true"] { color: @accent@; }
 QLabel[kind="complaint"] { color: @past@; }
 
 QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox, QDateTimeEdit {
-    background: @field@; color: @ink@; border: 1px solid @line@; border-radius: ~6~px; padding: 1px ~11~px;
+    background: @field@; border: 1px solid @line@; border-radius: ~6~px; padding: 1px ~11~px;
     selection-background-color: @accent@; selection-color: @accent_ink@; }
 QLineEdit[code="true"] { font-family: "DejaVu Sans Mono"; }
 QLineEdit, QComboBox, QAbstractSpinBox { min-height: ~32~px; }
@@ -92,8 +92,8 @@ QToolButton[kind="icon"] { background: transparent; border: 2px solid transparen
 QToolButton[kind="icon"]:hover { background: @wash@; }
 QToolButton[kind="icon"]:focus { border: 2px solid @accent@; }
 
-QToolButton[kind="nav"] { background: transparent; border: none; border-left: ~4~px solid transparent; color: @soft@;
-    padding: 0 ~16~px 0 ~16~px; min-height: ~40~px; text-align: left; }
+QToolButton[kind="nav"] { background: transparent; border: 2px solid transparent; border-left: ~4~px solid transparent; color: @soft@;
+    padding: 0 ~8~px 0 ~8~px; min-height: ~36~px; text-align: left; }
 QToolButton[kind="nav"]:hover { color: @ink@; background: @paper@; }
 QToolButton[kind="nav"]:checked { color: @accent@; background: @wash@; border-left: ~4~px solid @accent@; font-weight: 600; }
 QToolButton[kind="nav"]:focus { border: 2px solid @accent@; border-left: ~4~px solid @accent@; }

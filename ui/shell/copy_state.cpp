@@ -27,8 +27,11 @@ std::optional<maths::Instant> made_at(const work::SafeCopyState& state) {
     return maths::Instant{at.toMSecsSinceEpoch(), at.offsetFromUtc() / 60};
 }
 
-bool is_late(const work::SafeCopyState& state, const std::optional<maths::Instant>& made, const maths::Instant& now) {
-    return state.entries_behind > 0 && (!made || now.utc_ms - made->utc_ms > late_after_ms);
+/// Entries are without a copy since the last one was made, or since the workbook was.
+bool is_late(const work::SafeCopyState& state, const std::optional<maths::Instant>& made, const Desk& desk) {
+    const QDateTime begun = QFileInfo(work::workbook_path(desk.workbook())).birthTime();
+    const qint64 since = made ? made->utc_ms : begun.isValid() ? begun.toMSecsSinceEpoch() : desk.now().utc_ms;
+    return state.entries_behind > 0 && desk.now().utc_ms - since > late_after_ms;
 }
 
 class CopyWords {
@@ -59,7 +62,7 @@ StatusFacts status_facts(const Desk& desk, const QString& copy_folder) {
     const work::SafeCopyState state = work::safe_copy_state(desk.workbook(), copy_folder);
     const auto made = made_at(state);
     facts.safe_copy = CopyWords::of(state, made, desk);
-    if (is_late(state, made, desk.now())) {
+    if (is_late(state, made, desk)) {
         facts.copy_state = State::near;
     }
     return facts;
@@ -68,7 +71,7 @@ StatusFacts status_facts(const Desk& desk, const QString& copy_folder) {
 std::vector<work::DueRow> late_copy(const Desk& desk, const QString& copy_folder) {
     const work::SafeCopyState state = work::safe_copy_state(desk.workbook(), copy_folder);
     const auto made = made_at(state);
-    if (!is_late(state, made, desk.now())) {
+    if (!is_late(state, made, desk)) {
         return {};
     }
     work::DueRow row;

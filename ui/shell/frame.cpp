@@ -17,6 +17,7 @@
 #include <QCloseEvent>
 #include <QHBoxLayout>
 #include <QShortcut>
+#include <QShowEvent>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -243,6 +244,13 @@ void Frame::wear_preferences() {
 void Frame::restore_place() {
     m_place_remembered = true;
     restore_window(*this);
+}
+
+void Frame::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!event->spontaneous() && current_place() != nullptr) {
+        current_place()->take_focus();
+    }
 }
 
 void Frame::closeEvent(QCloseEvent* event) {

@@ -16,6 +16,7 @@ namespace {
 
 constexpr int widest_find = 420;
 constexpr int narrowest_find = 150;
+constexpr int widest_undo = 240;
 
 } // namespace
 
@@ -93,8 +94,11 @@ void Head::set_undo(const QString& undo_name, const QString& redo_name) {
 void Head::make_room() {
     // First undo and redo keep only their icons, then Find gets narrow; the title is shortened last.
     const auto width_with = [this](bool words) {
-        m_undo->setText(words ? m_undo->accessibleName() : QString());
-        m_redo->setText(words && m_undo_name.isEmpty() ? m_redo->accessibleName() : QString());
+        const auto fitted = [](const QString& name) {
+            return QFontMetrics(type_font(Type::body)).elidedText(name, Qt::ElideRight, scaled(widest_undo));
+        };
+        m_undo->setText(words ? fitted(m_undo->accessibleName()) : QString());
+        m_redo->setText(words && m_undo_name.isEmpty() ? fitted(m_redo->accessibleName()) : QString());
         int needed = m_row->contentsMargins().left() + m_row->contentsMargins().right() + m_title->sizeHint().width() +
                      scaled(widest_find * 2 / 3);
         for (const QPushButton* button : QList<QPushButton*>{m_undo, m_redo} + m_actions) {

@@ -6,6 +6,7 @@
 
 #include <QButtonGroup>
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QShortcut>
 #include <QToolButton>
@@ -49,8 +50,9 @@ Navigation::Navigation(QWidget* parent)
     m_column->setSpacing(0);
     auto* name = make_label(QStringLiteral("Soakbook"), Type::heading, this);
     name->setProperty("accent", true);
-    name->setContentsMargins(20, 16, 16, 14);
-    m_column->addWidget(name);
+    m_head = new QHBoxLayout;
+    m_head->addWidget(name);
+    m_column->addLayout(m_head);
     m_column->addStretch(1);
     connect(m_group, &QButtonGroup::idClicked, this, [this](int id) { Q_EMIT went_to(static_cast<PlaceName>(id)); });
     settle();
@@ -86,10 +88,12 @@ void Navigation::mark(PlaceName place) {
 void Navigation::settle() {
     int width = scaled(narrowest);
     for (QAbstractButton* button : m_group->buttons()) {
-        button->setIconSize({icon_size(), icon_size()});
+        // Wider than the drawing, which leaves air between it and the name.
+        button->setIconSize({icon_size() + scaled(16), icon_size()});
         const int words = QFontMetrics(type_font(Type::strong)).horizontalAdvance(button->text());
-        width = std::max(width, words + icon_size() + scaled(60));
+        width = std::max(width, words + icon_size() + scaled(68));
     }
+    m_head->setContentsMargins(scaled(20), scaled(16), scaled(12), scaled(14));
     setFixedWidth(width);
 }
 

@@ -9,7 +9,7 @@
 #include <vector>
 
 class QButtonGroup;
-class QToolButton;
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace soakbook::ui {
@@ -33,6 +33,7 @@ private:
     void settle();
     QButtonGroup* m_group;
     QVBoxLayout* m_column;
+    QHBoxLayout* m_head = nullptr;
 };
 
 /// The icon of a place.

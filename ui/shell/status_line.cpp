@@ -7,13 +7,15 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
+#include <QPainter>
+#include <QPixmap>
 #include <QPushButton>
 
 namespace soakbook::ui {
 
 StatusLine::StatusLine(QWidget* parent)
     : QWidget(parent), m_row(new QHBoxLayout(this)), m_workbook(make_soft_label({}, Type::small, this, false)),
-      m_copy(make_soft_label({}, Type::small, this, false)), m_copy_mark(new StateMark(State::near, {}, this)),
+      m_copy(make_soft_label({}, Type::small, this, false)), m_copy_mark(new QLabel(this)),
       m_who(new QPushButton(this)), m_menu(new QMenu(m_who)), m_entries(make_soft_label({}, Type::small, this, false)) {
     setAttribute(Qt::WA_StyledBackground);
     set_kind(this, "status_line");
@@ -21,8 +23,11 @@ StatusLine::StatusLine(QWidget* parent)
     m_who->setMenu(m_menu);
     m_who->setObjectName(QStringLiteral("who"));
     m_row->addWidget(m_workbook);
-    m_row->addWidget(m_copy);
-    m_row->addWidget(m_copy_mark);
+    auto* copy = new QHBoxLayout;
+    copy->setSpacing(6);
+    copy->addWidget(m_copy_mark);
+    copy->addWidget(m_copy);
+    m_row->addLayout(copy);
     m_row->addWidget(m_who);
     m_row->addStretch(1);
     m_row->addWidget(m_entries);
@@ -34,11 +39,9 @@ StatusLine::StatusLine(QWidget* parent)
 void StatusLine::set_facts(const StatusFacts& facts, const QString& entry_number) {
     m_workbook->setText(facts.workbook);
     m_copy->setText(facts.safe_copy);
-    m_copy->setVisible(!facts.copy_state && !facts.safe_copy.isEmpty());
-    m_copy_mark->setVisible(facts.copy_state.has_value() && !facts.safe_copy.isEmpty());
-    if (facts.copy_state) {
-        m_copy_mark->set_state(*facts.copy_state, facts.safe_copy);
-    }
+    m_copy->setVisible(!facts.safe_copy.isEmpty());
+    m_copy_state = facts.copy_state;
+    paint_mark();
     m_entries->setText(entry_number);
 }
 
@@ -56,7 +59,23 @@ void StatusLine::set_people(const QString& who, const QStringList& people) {
     }
 }
 
+void StatusLine::paint_mark() {
+    m_copy_mark->setVisible(m_copy_state.has_value());
+    if (!m_copy_state) {
+        return;
+    }
+    const int side = scaled(10);
+    QPixmap mark(QSize(side, side) * devicePixelRatioF());
+    mark.setDevicePixelRatio(devicePixelRatioF());
+    mark.fill(Qt::transparent);
+    QPainter painter(&mark);
+    paint_state(painter, QRectF(0, 0, side, side), *m_copy_state);
+    painter.end();
+    m_copy_mark->setPixmap(mark);
+}
+
 void StatusLine::settle() {
+    paint_mark();
     m_row->setContentsMargins(scaled(20), scaled(2), page_margin, scaled(2));
     m_row->setSpacing(scaled(20));
     setMinimumHeight(scaled(30));

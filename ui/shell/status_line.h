@@ -40,10 +40,12 @@ protected:
 
 private:
     void settle();
+    void paint_mark();
     QHBoxLayout* m_row;
     QLabel* m_workbook;
     QLabel* m_copy;
-    StateMark* m_copy_mark;
+    QLabel* m_copy_mark;
+    std::optional<State> m_copy_state;
     QPushButton* m_who;
     QMenu* m_menu;
     QLabel* m_entries;

@@ -2,32 +2,25 @@
 #include "ui/shell/who_bar.h"
 
 #include "ui/parts/flow_layout.h"
-#include "ui/parts/icons.h"
+#include "ui/parts/icon_button.h"
 #include "ui/parts/theme.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QToolButton>
 
 namespace soakbook::ui {
 
 WhoBar::WhoBar(QWidget* parent) : QFrame(parent), m_row(new FlowLayout(8, 8)) {
     setAttribute(Qt::WA_StyledBackground);
     set_kind(this, "bar");
-    auto* cross = new QToolButton(this);
-    cross->setIcon(icon(QStringLiteral("close")));
-    cross->setIconSize({icon_size(), icon_size()});
     //: Small cross: the question may wait
-    cross->setToolTip(tr("Not now"));
-    //: Small cross, read aloud: the question may wait
-    cross->setAccessibleName(tr("Not now"));
-    set_kind(cross, "icon");
+    auto* cross = new IconButton(QStringLiteral("close"), tr("Not now"), this);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(page_margin, 8, page_margin, 8);
     row->addLayout(m_row, 1);
     row->addWidget(cross, 0, Qt::AlignTop);
-    connect(cross, &QToolButton::clicked, this, &QWidget::hide);
+    connect(cross, &QAbstractButton::clicked, this, &QWidget::hide);
     hide();
 }
 
