@@ -25,13 +25,13 @@ QString state_words(work::PullState state) {
         return PullPaper::tr("not yet");
     case work::PullState::open:
         //: Strips that may be pulled
-        return PullPaper::tr("can come out");
+        return PullPaper::tr("to pull");
     case work::PullState::closing_soon:
         //: Strips whose last day is near
         return PullPaper::tr("pull soon");
     case work::PullState::past:
         //: Strips that hang longer than their last day
-        return PullPaper::tr("past its day");
+        return PullPaper::tr("overdue");
     }
     return {};
 }

@@ -5,10 +5,33 @@
 
 #include <QAbstractItemView>
 
+#include <algorithm>
+
 namespace soakbook::ui {
 
+namespace {
+
+/// Knows whether a choice comes from a key: letters go on choosing until Enter takes it, a click takes at once.
+class CellChoice : public ChoiceBox {
+public:
+    using ChoiceBox::ChoiceBox;
+    bool is_typing() const { return m_typing; }
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override {
+        m_typing = true;
+        ChoiceBox::keyPressEvent(event);
+        m_typing = false;
+    }
+
+private:
+    bool m_typing = false;
+};
+
+} // namespace
+
 QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const {
-    auto* box = new ChoiceBox(parent);
+    auto* box = new CellChoice(parent);
     int widest = 0;
     for (const Choice& choice : m_choices()) {
         box->addItem(choice.words, choice.value);
@@ -17,8 +40,12 @@ QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     box->view()->setMinimumWidth(widest + 48);
     auto* self = const_cast<ChoiceDelegate*>(this);
     connect(box, &QComboBox::activated, self, [self, box] {
-        Q_EMIT self->commitData(box);
-        Q_EMIT self->closeEditor(box);
+        if (!box->is_typing()) {
+            // The keyboard that now leaves the list must not hand its choice in a second time.
+            box->removeEventFilter(self);
+            Q_EMIT self->commitData(box);
+            Q_EMIT self->closeEditor(box);
+        }
     });
     return box;
 }

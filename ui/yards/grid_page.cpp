@@ -7,6 +7,7 @@
 #include "ui/parts/record_table.h"
 #include "ui/parts/rows_model.h"
 #include "ui/parts/theme.h"
+#include "ui/yards/column_fit.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -51,6 +52,7 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
     m_table->setSelectionBehavior(QAbstractItemView::SelectItems);
     // Rows stay where they are while somebody types down a column.
     m_table->setSortingEnabled(false);
+    keep_rows(*m_table, 6);
 
     // Esc goes back at once: what was typed stays in the grid.
     auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), this);
@@ -81,6 +83,7 @@ void GridPage::lay_form() {
     m_complaint->setContentsMargins(card_padding, 0, card_padding, 8);
     m_form->foot()->layout()->setContentsMargins(card_padding, 0, card_padding, 4);
     m_form->body()->layout()->setContentsMargins(card_padding, 0, card_padding, 12);
+    m_form->body()->setMaximumWidth(scaled(720));
 }
 
 void GridPage::show_grid_refusals() {

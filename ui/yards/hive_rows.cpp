@@ -30,7 +30,7 @@ QString HiveGrid::supers_word(std::optional<bool> on) {
 }
 
 std::vector<int> HiveGrid::widths() {
-    return {120, 100, 70, 76, 70, 90, 80, 56, 130, 134, 190, 76};
+    return {110, 96, 66, 72, 66, 84, 78, 54, 130, 116, 130, 72};
 }
 
 void HiveGrid::add_figures(std::vector<Column<HiveLineRow>>& columns, const Save& save, const std::function<void(const QString& hive)>& unread) {

@@ -5,6 +5,7 @@
 #include "ui/parts/icons.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
+#include "ui/yards/column_fit.h"
 #include "ui/yards/corrections.h"
 #include "ui/yards/hive_form.h"
 #include "ui/yards/place_form.h"
@@ -34,9 +35,10 @@ HiveStory::HiveStory(Desk& desk, QWidget* parent)
     column->setContentsMargins(card_padding, 0, card_padding, 8);
     column->addWidget(m_sentence);
     this->column()->addWidget(around);
+    keep_rows(*m_table, 2);
     this->column()->addWidget(m_table, 1);
     m_table->setObjectName(QStringLiteral("story_table"));
-    m_table->set_start_widths({90, 110, 70, 80, 240, 200});
+    m_table->set_start_widths({118, 110, 70, 80, 220, 160});
     m_table->set_stretched_column(5);
     m_table->set_rows_model(m_rows);
     //: What stands in the empty story of a hive

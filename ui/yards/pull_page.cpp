@@ -10,7 +10,8 @@
 #include <QPushButton>
 
 #include <algorithm>
-#include <set>
+#include <map>
+#include <numeric>
 
 namespace soakbook::ui {
 
@@ -81,14 +82,14 @@ void PullPage::refresh() {
 void PullPage::figure() {
     set_complaint({});
     const std::vector<PullRow>& rows = m_rows->rows();
-    std::set<qint64> hives;
+    std::map<qint64, int> hives; // groups counted whole
     int strips = 0;
     int pulled = 0;
     int missing = 0;
     std::optional<maths::Day> from;
     std::optional<maths::Day> by;
     for (const PullRow& row : rows) {
-        hives.insert(row.line.hive.value);
+        hives[row.line.hive.value] = row.line.hives;
         strips += row.line.strips;
         pulled += row.strips_pulled().value_or(0);
         missing += row.strips_missing().value_or(0);
@@ -97,7 +98,7 @@ void PullPage::figure() {
     }
     sentence()->clear();
     //: Rich text: keep the marks around the figure
-    sentence()->add(tr("<b>%n</b> hives carry strips", nullptr, static_cast<int>(hives.size())));
+    sentence()->add(tr("<b>%n</b> hives carry strips", nullptr, std::accumulate(hives.begin(), hives.end(), 0, [](int sum, const auto& hive) { return sum + hive.second; })));
     //: Rich text: keep the marks around the figures; %1 strips pulled of %n hanging
     sentence()->add(tr("<b>%1</b> pulled of <b>%n</b> hanging", nullptr, strips).arg(pulled));
     if (missing > 0) {

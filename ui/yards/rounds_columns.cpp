@@ -34,6 +34,10 @@ QString RoundsPage::word(const work::RoundLine& round) const {
                                 : tr("all out");
 }
 
+std::vector<int> RoundsPage::round_widths() {
+    return {150, 112, 130, 110, 70, 84, 88, 128, 116};
+}
+
 std::vector<Column<work::RoundLine>> RoundsPage::round_columns() const {
     using Row = work::RoundLine;
     std::vector<Column<Row>> columns(9);

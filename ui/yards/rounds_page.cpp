@@ -7,6 +7,7 @@
 #include "ui/parts/record_table.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
+#include "ui/yards/column_fit.h"
 #include "ui/yards/round_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -59,9 +60,10 @@ void RoundsPage::make_rounds() {
     card->set_flush();
     m_rows = new RowsModel<work::RoundLine>(round_columns(), [](const work::RoundLine& round) { return round.id.value; }, this);
     m_table->setObjectName(QStringLiteral("rounds_table"));
-    m_table->set_start_widths({200, 100, 150, 130, 80, 90, 90, 130, 140});
+    m_table->set_start_widths(round_widths());
     m_table->set_stretched_column(0);
     m_table->set_rows_model(m_rows);
+    keep_rows(*m_table, 3);
     card->column()->addWidget(m_table, 1);
     scroll->column()->addWidget(card, 3);
     connect(m_table, &RecordTable::current_changed, this, &RoundsPage::show_chosen);
@@ -97,9 +99,10 @@ void RoundsPage::make_yards() {
     m_yards_card->column()->addWidget(m_complaint);
     m_yard_rows = new RowsModel<YardOfRound>(yard_columns(), [](const YardOfRound& row) { return row.yard.id.value; }, this);
     m_yards_table->setObjectName(QStringLiteral("rounds_yards"));
-    m_yards_table->set_start_widths({240, 100, 120, 160, 160});
+    m_yards_table->set_start_widths({200, 90, 100, 150, 150});
     m_yards_table->set_stretched_column(0);
     m_yards_table->set_rows_model(m_yard_rows);
+    keep_rows(*m_yards_table, 2);
     m_yards_card->column()->addWidget(m_yards_table, 1);
     scroll->column()->addWidget(m_yards_card, 2);
     scroll->column()->addWidget(new Caution(YardWords::harvest_caution()));
@@ -182,8 +185,15 @@ void RoundsPage::refresh() {
     show_chosen();
 }
 
+void RoundsPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit_columns(*m_table, round_widths(), {2, 4, 3});
+}
+
 void RoundsPage::show_round(work::RoundId round) {
-    m_table->choose(round.value);
+    if (m_rows->row_of(round.value) >= 0) {
+        m_table->choose(round.value);
+    }
     show_chosen();
 }
 

@@ -38,6 +38,9 @@ Q_SIGNALS:
     void wants_run_sheet(qint64 round, qint64 yard);
     void wants_load_out(qint64 round);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     struct YardOfRound {
         work::RoundId round;
@@ -45,6 +48,7 @@ private:
         bool visited = false;
     };
     std::vector<Column<work::RoundLine>> round_columns() const;
+    static std::vector<int> round_widths();
     std::vector<Column<YardOfRound>> yard_columns() const;
     std::optional<State> state(const work::RoundLine& round) const;
     QString word(const work::RoundLine& round) const;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/yard_checklist.h"
 
-#include "ui/parts/flow_layout.h"
 #include "ui/parts/theme.h"
 
 #include <QCheckBox>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 
@@ -13,20 +13,25 @@
 namespace soakbook::ui {
 
 YardChecklist::YardChecklist(const std::vector<Yard>& yards, QWidget* parent) : Field(parent), m_list(new QWidget(this)) {
-    auto* flow = new FlowLayout(24, 4, m_list);
+    auto* grid = new QGridLayout(m_list);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(24);
+    grid->setVerticalSpacing(0);
+    int at = 0;
     for (const Yard& yard : yards) {
         //: A yard to tick; %1 its name, %2 what is said of it softly, such as "20 hives"
         auto* box = new QCheckBox(yard.beside.isEmpty() ? yard.name : tr("%1, %2").arg(yard.name, yard.beside), m_list);
         box->setMinimumHeight(scaled(control_height));
         box->setObjectName(QStringLiteral("round_yard_%1").arg(yard.id.value));
         connect(box, &QCheckBox::clicked, this, &YardChecklist::note_edit);
-        flow->addWidget(box);
+        grid->addWidget(box, at / 2, at % 2);
+        ++at;
         m_boxes.push_back(box);
         m_ids.push_back(yard.id);
     }
     if (yards.empty()) {
         //: In place of a list of yards
-        flow->addWidget(make_soft_label(tr("No yard yet: add one first."), Type::body, m_list));
+        grid->addWidget(make_soft_label(tr("No yard yet: add one first."), Type::body, m_list), 0, 0);
     }
     row()->addWidget(m_list, 1);
     setFocusProxy(editor());

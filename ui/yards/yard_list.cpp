@@ -31,7 +31,7 @@ SideItem YardList::item(const work::YardLine& yard, const Desk& desk) {
         item.below = tr("not in use");
     } else if (yard.strips_hanging > 0 && yard.pull_by) {
         //: Under a yard's name; %1 "20 hives", %2 a day
-        item.below = tr("%1, pull by %2").arg(item.below, YardWords::day(*yard.pull_by, desk));
+        item.below = tr("%1, by %2").arg(item.below, YardWords::day(*yard.pull_by, desk));
     }
     if (yard.state) {
         item.state = YardWords::state(*yard.state);

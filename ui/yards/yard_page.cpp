@@ -8,6 +8,7 @@
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/choice_delegate.h"
+#include "ui/yards/column_fit.h"
 #include "ui/yards/hive_form.h"
 #include "ui/yards/hive_story.h"
 #include "ui/yards/hives_form.h"
@@ -17,7 +18,6 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QSplitter>
 #include <QVBoxLayout>
 
 namespace soakbook::ui {
@@ -26,7 +26,7 @@ YardPage::YardPage(Desk& desk, QWidget* parent)
     : QWidget(parent), m_desk(desk), m_news(new NoticeBar({})), m_sentence(new Sentence), m_card(new Card), m_buttons(new FlowLayout(8, 8)),
       m_complaint(make_label({}, Type::body, nullptr, true)),
       //: Read aloud: the table of hives
-      m_table(new RecordTable(QStringLiteral("yards/hives"), tr("Hives of the yard"))), m_rows(nullptr), m_splitter(new QSplitter),
+      m_table(new RecordTable(QStringLiteral("yards/hives"), tr("Hives of the yard"))), m_rows(nullptr), m_halves(new QVBoxLayout),
       m_story(new HiveStory(desk)), m_menu(new QMenu(this)) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -56,12 +56,11 @@ YardPage::YardPage(Desk& desk, QWidget* parent)
     make_table();
     m_card->column()->addWidget(m_table, 1);
 
-    m_splitter->setChildrenCollapsible(false);
-    m_splitter->setHandleWidth(16);
-    m_splitter->addWidget(m_card);
-    m_splitter->addWidget(m_story);
+    m_halves->setSpacing(16);
+    m_halves->addWidget(m_card, 3);
+    m_halves->addWidget(m_story, 2);
     m_story->hide();
-    scroll->column()->addWidget(m_splitter, 1);
+    scroll->column()->addLayout(m_halves, 1);
     connect(m_story, &HiveStory::closed, this, [this] {
         m_story->hide();
         m_table->setFocus();
@@ -92,9 +91,11 @@ void YardPage::make_buttons() {
     //: Button: flows and closed times
     m_times = button(tr("Times of this yard"), "yard_times");
     //: Button that opens a short list of further things to do
-    m_more = button(tr("More"), "yard_more");
-    m_more->setMenu(m_menu);
-    connect(m_menu, &QMenu::aboutToShow, this, &YardPage::fill_more);
+    m_more = button(tr("More …"), "yard_more");
+    connect(m_more, &QPushButton::clicked, this, [this] {
+        fill_more();
+        m_menu->popup(m_more->mapToGlobal(QPoint(0, m_more->height() + 2)));
+    });
     connect(m_in, &QPushButton::clicked, this, &YardPage::wants_strips_in);
     connect(m_out, &QPushButton::clicked, this, &YardPage::wants_strips_out);
     connect(m_count, &QPushButton::clicked, this, &YardPage::wants_count);
@@ -176,8 +177,10 @@ void YardPage::settle_story() {
     m_story->setVisible(bool(m_story->hive()));
     // Beside the table where there is room for both, below it otherwise.
     const bool beside = width() >= scaled(1700);
-    m_splitter->setOrientation(beside ? Qt::Horizontal : Qt::Vertical);
-    m_story->setMinimumWidth(beside ? scaled(560) : 0);
+    m_halves->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    keep_rows(*m_table, m_story->isHidden() ? 6 : 4);
+    // Since when, from which bags and which day are in the story too.
+    fit_columns(*m_table, HiveGrid::widths(), {hive_since, hive_bags, hive_day, hive_boxes});
 }
 
 void YardPage::resizeEvent(QResizeEvent* event) {

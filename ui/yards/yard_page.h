@@ -7,10 +7,10 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 class QMenu;
 class QPushButton;
-class QSplitter;
 
 namespace soakbook::ui {
 
@@ -67,7 +67,7 @@ private:
     QLabel* m_complaint;
     RecordTable* m_table;
     RowsModel<HiveLineRow>* m_rows;
-    QSplitter* m_splitter;
+    QBoxLayout* m_halves;
     HiveStory* m_story;
     QPushButton* m_in;
     QPushButton* m_out;

@@ -136,13 +136,13 @@ QString YardWords::word(work::PullState state) {
         return tr("hanging");
     case work::PullState::open:
         //: Strips hang and may be pulled
-        return tr("can come out");
+        return tr("to pull");
     case work::PullState::closing_soon:
         //: Strips hang and their last day is near
         return tr("pull soon");
     case work::PullState::past:
         //: Strips hang longer than their last day
-        return tr("past its day");
+        return tr("overdue");
     }
     return {};
 }

@@ -69,7 +69,7 @@ TEST_F(YardsRoom, a_pull_list_says_what_hangs_and_until_when) {
     ASSERT_EQ(list.lines.size(), 20U);
     EXPECT_EQ(list.lines.front().hive, QStringLiteral("SC-01"));
     EXPECT_EQ(list.lines.front().strips, QStringLiteral("4"));
-    EXPECT_EQ(list.lines.front().state, QStringLiteral("can come out"));
+    EXPECT_EQ(list.lines.front().state, QStringLiteral("to pull"));
 }
 
 } // namespace
