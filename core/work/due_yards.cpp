@@ -107,7 +107,8 @@ void counts_after(DueList& list, const std::vector<PullLine>& hanging_now) {
 }
 
 void rounds_ahead(DueList& list) {
-    for (const Wanted& wanted : strips_wanted(list.workbook)) {
+    ShelfAhead shelf(list.workbook, list.today);
+    for (const Wanted& wanted : shelf.wanted()) {
         DueRow& row = list.add(DueKind::visit_yard, list.group_of(wanted.on), wanted.on);
         row.round = wanted.round;
         row.yard = wanted.yard;
@@ -116,7 +117,6 @@ void rounds_ahead(DueList& list) {
         row.strips = wanted.strips;
         row.by = wanted.on;
     }
-    ShelfAhead shelf(list.workbook, list.today);
     shelf.go_to(maths::days_after(list.today, 4 * 366));
     const auto rest = figure(list.workbook, Figure::rest_days).value_or(0);
     for (const RoundAhead& round : shelf.rounds()) {

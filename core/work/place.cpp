@@ -26,9 +26,8 @@ Outcome<StripKindId> kind_wanted(const book::Workbook& workbook, std::optional<B
         return bag ? Outcome<StripKindId>(bag->strip_kind) : refuse(Why::not_found, field);
     }
     std::set<StripKindId> kinds;
-    for (const book::BagStock& stock : book::all_bag_stock(workbook))
-        if (stock.left > 0)
-            kinds.insert(stock.bag.strip_kind);
+    for (const book::BagStock& stock : book::bag_stock_on_shelf(workbook))
+        kinds.insert(stock.bag.strip_kind);
     if (kinds.empty())
         return refuse(Why::not_enough_strips, QStringLiteral("strips"), {fact(0), fact(1)});
     if (kinds.size() > 1)

@@ -8,9 +8,7 @@
 namespace soakbook::work {
 
 ShelfAhead::ShelfAhead(const book::Workbook& workbook, maths::Day today)
-    : m_today(today), m_bags(book::all_bag_stock(workbook)), m_wanted(strips_wanted(workbook)) {
-    std::erase_if(m_bags, [](const book::BagStock& b) { return b.left <= 0 || !b.bag.use_by; });
-}
+    : m_today(today), m_bags(book::bag_stock_on_shelf(workbook)), m_wanted(strips_wanted(workbook)) {}
 
 void ShelfAhead::go_to(maths::Day day) {
     // A round whose day has gone by still wants its strips, today at the earliest.

@@ -26,6 +26,8 @@ public:
     int in_date(maths::Day day) const;
     /// Strips left whose use-by day lies between the two, both included.
     int reach_limit(maths::Day from, maths::Day to) const;
+    /// What the yards of open rounds want, in order of their day.
+    const std::vector<Wanted>& wanted() const { return m_wanted; }
     /// Rounds gone through so far, in order of their day.
     const std::vector<RoundAhead>& rounds() const { return m_rounds; }
 

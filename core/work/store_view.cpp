@@ -39,6 +39,13 @@ bool passes(const BagLine& bag, BagFilter filter) {
     return true;
 }
 
+/// No more bags than the filter may let pass.
+std::vector<book::BagStock> stock_to_look_at(const book::Workbook& workbook, BagFilter filter) {
+    if (filter == BagFilter::gone || filter == BagFilter::all)
+        return book::all_bag_stock(workbook);
+    return filter == BagFilter::reserved ? book::reserved_bag_labels(workbook) : book::bag_stock_on_shelf(workbook);
+}
+
 } // namespace
 
 BagState bag_state(const BagLine& bag, maths::Day today, std::optional<qint64> near_limit_days) {
@@ -97,7 +104,7 @@ ShelfRules shelf_rules(const book::Workbook& workbook) {
 std::vector<BagLine> bags(const book::Workbook& workbook, maths::Day today, BagFilter filter) {
     const ShelfRules figures = shelf_rules(workbook);
     std::vector<BagLine> lines;
-    for (const book::BagStock& stock : book::all_bag_stock(workbook)) {
+    for (const book::BagStock& stock : stock_to_look_at(workbook, filter)) {
         BagLine line = line_of(stock, today, figures);
         if (passes(line, filter))
             lines.push_back(std::move(line));

@@ -26,11 +26,8 @@ std::vector<Month> months_from(maths::Day today) {
     return months;
 }
 
-} // namespace
-
-std::vector<StockMonth> stock_by_month(const book::Workbook& workbook, maths::Day today) {
-    const ShelfAhead untouched(workbook, today);
-    const std::vector<Wanted> wanted = strips_wanted(workbook);
+/// The months of a shelf from which no round has taken anything yet.
+std::vector<StockMonth> months_of(const ShelfAhead& untouched, maths::Day today) {
     std::vector<StockMonth> months;
     for (const Month& month : months_from(today)) {
         StockMonth m;
@@ -38,7 +35,7 @@ std::vector<StockMonth> stock_by_month(const book::Workbook& workbook, maths::Da
         m.month = static_cast<unsigned>(month.of.month());
         m.strips = untouched.reach_limit(month.first(), month.last());
         m.in_date = untouched.in_date(month.last());
-        for (const Wanted& w : wanted) {
+        for (const Wanted& w : untouched.wanted()) {
             const maths::Day on = std::max(w.on, today);
             if (on >= month.first() && on <= month.last())
                 m.wanted += w.strips;
@@ -48,10 +45,16 @@ std::vector<StockMonth> stock_by_month(const book::Workbook& workbook, maths::Da
     return months;
 }
 
+} // namespace
+
+std::vector<StockMonth> stock_by_month(const book::Workbook& workbook, maths::Day today) {
+    return months_of(ShelfAhead(workbook, today), today);
+}
+
 YearAhead year_ahead(const book::Workbook& workbook, maths::Day today) {
     YearAhead year;
-    year.months = stock_by_month(workbook, today);
     ShelfAhead shelf(workbook, today);
+    year.months = months_of(shelf, today);
     for (const Month& month : months_from(today)) {
         shelf.go_to(month.last());
         year.in_date_after_rounds.push_back(shelf.in_date(month.last()));

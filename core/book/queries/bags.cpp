@@ -21,6 +21,11 @@ QString select() {
                "WHERE void_reason IS NULL GROUP BY bag_id) c ON c.bag_id = bag.id ");
 }
 
+// Bags used up long ago are many: they are left in the store.
+constexpr const char* on_shelf = "WHERE bag.sealed_on IS NOT NULL AND bag.void_reason IS NULL AND "
+                                 "bag.packed - coalesce(p.placed, 0) - coalesce(c.discarded, 0) + "
+                                 "coalesce(c.recounted, 0) > 0 ";
+
 std::vector<BagStock> read_all(Statement& s) {
     std::vector<BagStock> bags;
     const int at = joined_width<Bag>();
@@ -47,15 +52,22 @@ std::vector<BagStock> all_bag_stock(const Workbook& workbook) {
     return read_all(s);
 }
 
-std::vector<BagStock> bag_stock_of_kind(const Workbook& workbook, Id<StripKind> kind) {
+std::vector<BagStock> bag_stock_on_shelf(const Workbook& workbook) {
+    Statement s(workbook.db(), select() + QLatin1String(on_shelf) + QStringLiteral("ORDER BY bag.use_by, bag.id"));
+    return read_all(s);
+}
+
+std::vector<BagStock> reserved_bag_labels(const Workbook& workbook) {
     Statement s(workbook.db(),
-                select() + QStringLiteral(
-                               "WHERE bag.strip_kind_id = ? AND bag.sealed_on IS NOT NULL AND bag.void_reason IS NULL "
-                               "ORDER BY bag.use_by, bag.id"));
+                select() + QStringLiteral("WHERE bag.sealed_on IS NULL AND bag.void_reason IS NULL ORDER BY bag.id"));
+    return read_all(s);
+}
+
+std::vector<BagStock> bag_stock_of_kind(const Workbook& workbook, Id<StripKind> kind) {
+    Statement s(workbook.db(), select() + QLatin1String(on_shelf) +
+                                   QStringLiteral("AND bag.strip_kind_id = ? ORDER BY bag.use_by, bag.id"));
     s.bind(kind);
-    std::vector<BagStock> bags = read_all(s);
-    std::erase_if(bags, [](const BagStock& b) { return b.left <= 0; });
-    return bags;
+    return read_all(s);
 }
 
 std::optional<BagStock> bag_stock(const Workbook& workbook, Id<Bag> id) {

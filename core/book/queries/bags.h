@@ -21,7 +21,11 @@ struct BagStock {
 };
 /// Every bag, also void and empty ones and reserved labels, in order of use-by day.
 std::vector<BagStock> all_bag_stock(const Workbook& workbook);
-/// Sealed bags with strips left of one kind, in order of use-by day.
+/// Sealed bags that are not void and have strips left, in order of use-by day.
+std::vector<BagStock> bag_stock_on_shelf(const Workbook& workbook);
+/// Labels that are reserved for bags not filled yet.
+std::vector<BagStock> reserved_bag_labels(const Workbook& workbook);
+/// Bags on the shelf of one kind.
 std::vector<BagStock> bag_stock_of_kind(const Workbook& workbook, Id<StripKind> kind);
 std::optional<BagStock> bag_stock(const Workbook& workbook, Id<Bag> id);
 
