@@ -46,26 +46,40 @@ void LotForm::build() {
     setObjectName(QStringLiteral("lot_form"));
     set_wanted_width(720);
     m_material = new ChoiceField;
+    //: Label of a field
     m_material->add(tr("Oxalic acid"), static_cast<int>(work::MaterialKind::acid));
+    //: Label of a field
     m_material->add(tr("Glycerine"), static_cast<int>(work::MaterialKind::glycerine));
+    //: Label of a field
     m_material->add(tr("Dry strips"), static_cast<int>(work::MaterialKind::strips));
+    //: Label of a field
     m_material->add(tr("Bags"), static_cast<int>(work::MaterialKind::bags));
     m_material->setObjectName(QStringLiteral("lot_material"));
+    //: Label of a field
     f->add(tr("Material"), m_material, QStringLiteral("material"));
+    //: Label of a field
     m_name = f->add(tr("Lot number or name"), new TextField, QStringLiteral("name"), tr("As it stands on the container."));
     m_name->setObjectName(QStringLiteral("lot_name"));
+    //: Label of a field
     m_mass = f->add(tr("Amount that came"), new MassField(m_desk, MassSize::large), QStringLiteral("amount"));
     m_mass->setObjectName(QStringLiteral("lot_amount"));
+    //: Label of a field
     m_container_mass = f->add(tr("One container holds"), new MassField(m_desk, MassSize::large),
                               QStringLiteral("container_amount"),
+                              //: Help under a field
                               tr("Then amounts are also said in whole containers. May stay empty."));
     m_container_mass->setObjectName(QStringLiteral("lot_container"));
+    //: Label of a field
     m_pieces = f->add(tr("Pieces that came"), new CountField(m_desk), QStringLiteral("amount_pieces"));
     m_pieces->setObjectName(QStringLiteral("lot_pieces"));
+    //: Label of a field
     m_container_pieces = f->add(tr("One pack holds"), new CountField(m_desk), QStringLiteral("container_pieces"),
+                                //: Help under a field
                                 tr("May stay empty."));
     m_container_pieces->setObjectName(QStringLiteral("lot_container_pieces"));
+    //: Label of a field
     m_assay = f->add(tr("Content, as the label says"), new PercentField(m_desk), QStringLiteral("assay"),
+                     //: Help under a field
                      tr("By mass, such as 99.6 %."));
     m_assay->setObjectName(QStringLiteral("lot_assay"));
     m_acid_form = new ChoiceField;
@@ -79,19 +93,28 @@ void LotForm::build() {
     for (const work::StripKindEntry& kind : work::strip_kinds(m_desk.workbook()))
         m_strip_kind->add(kind.name, QVariant::fromValue<qlonglong>(kind.id.value));
     m_strip_kind->setObjectName(QStringLiteral("lot_strip_kind"));
+    //: Label of a field
     f->add(tr("Kind of strip"), m_strip_kind, QStringLiteral("strip_kind"));
+    //: Label of a field
     m_dry = f->add(tr("One dry strip weighs"), new MassField(m_desk, MassSize::small), QStringLiteral("dry"),
+                   //: Help under a field
                    tr("Weighed in its own room; empty takes the weight of the kind."));
     m_dry->setObjectName(QStringLiteral("lot_dry"));
+    //: Label of a field
     m_received = f->add(tr("Received on"), new DayField(m_desk), QStringLiteral("received_on"));
+    //: Stands in an empty field
     m_received->set_placeholder(tr("today"));
     m_received->setObjectName(QStringLiteral("lot_received"));
+    //: Label of a field
     m_supplier = f->add(tr("From"), new TextField, QStringLiteral("supplier"), tr("Who sold it. May stay empty."));
     m_supplier->setObjectName(QStringLiteral("lot_supplier"));
+    //: Label of a field
     m_best_before = f->add(tr("Best before"), new DayField(m_desk), QStringLiteral("best_before"), tr("May stay empty."));
     m_best_before->setObjectName(QStringLiteral("lot_best_before"));
+    //: Label of a field
     m_cost = f->add(tr("Cost of it all"), new MoneyField(m_desk), QStringLiteral("cost"), tr("May stay empty."));
     m_cost->setObjectName(QStringLiteral("lot_cost"));
+    //: Label of a field
     m_note = f->add_wide(tr("Note"), new NoteField, QStringLiteral("note"));
     m_note->setObjectName(QStringLiteral("lot_note"));
     //: Button that enters a delivery

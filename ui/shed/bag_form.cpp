@@ -16,7 +16,7 @@
 namespace soakbook::ui {
 
 BagForm::BagForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk),
+    : FormFrame(desk, QString(), parent), m_desk(desk),
       //: A unit behind a number
       m_bags(add(tr("Bags"), new CountField(desk, tr("bags")), QStringLiteral("bags"))),
       //: A unit behind a number
@@ -32,7 +32,6 @@ BagForm::BagForm(Desk& desk, QWidget* parent)
       m_lot(add(tr("Bags from"), new LotField(desk, work::MaterialKind::bags), QStringLiteral("bag_lot"))),
       //: Label of a field: the place on the shelf
       m_stands(add(tr("Stands"), new TextField, QStringLiteral("stands"))) {
-    set_columns(1);
     m_bags->setObjectName(QStringLiteral("bag_count"));
     m_strips->setObjectName(QStringLiteral("bag_strips"));
     m_last->setObjectName(QStringLiteral("bag_last"));
@@ -40,6 +39,7 @@ BagForm::BagForm(Desk& desk, QWidget* parent)
     m_sealed->setObjectName(QStringLiteral("bag_sealed"));
     m_lot->setObjectName(QStringLiteral("bag_lot"));
     m_stands->setObjectName(QStringLiteral("bag_stands"));
+    //: Stands in an empty field
     m_sealed->set_placeholder(tr("today"));
     //: Button that writes filled bags down; their labels come next
     set_primary(tr("They are sealed"));

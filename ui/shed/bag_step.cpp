@@ -20,7 +20,7 @@
 namespace soakbook::ui {
 
 BagStep::BagStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::caution_width, this)),
       //: Stands where the bags of a batch will be listed
       m_teach(make_soft_label(tr("The bags of this batch will stand here with their codes and dates. Strips that dripped off go "
                                  "in a stack at a time; seal, then print the labels."),
@@ -29,7 +29,7 @@ BagStep::BagStep(Desk& desk, QWidget* parent)
       //: Under a table whose rows can be put right
       m_hint(make_soft_label(tr("Enter on a row puts a bag right or makes it void, with a reason."), Type::small)),
       m_print(new QPushButton), m_forms(new FormSwitch), m_bag(new BagForm(desk)), m_reserve(new ReserveForm(desk)),
-      m_fill(new FillForm(desk, {})),
+      m_fill(new FillForm(desk, work::BatchView())),
       //: Turns to the form for filled bags
       m_bag_way(m_forms->add(tr("Fill bags"), m_bag, QStringLiteral("bag_fill"))),
       //: Turns to the form that gives out codes for bags to be filled later
@@ -40,11 +40,11 @@ BagStep::BagStep(Desk& desk, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_beside);
     m_print->setObjectName(QStringLiteral("print_labels"));
-    m_beside->left()->addWidget(m_teach);
-    m_beside->left()->addWidget(m_table);
-    m_beside->left()->addWidget(m_hint);
-    m_beside->left()->addWidget(m_print, 0, Qt::AlignLeft);
-    m_beside->right()->addWidget(m_forms);
+    m_beside->left()->addWidget(m_forms);
+    m_beside->below()->addWidget(m_table);
+    m_beside->below()->addWidget(m_hint);
+    m_beside->below()->addWidget(m_print, 0, Qt::AlignLeft);
+    m_beside->right()->addWidget(m_teach);
     m_beside->right()->addWidget(new Caution(bag_caution()));
     connect(m_bag, &BagForm::filled, this, &BagStep::print);
     connect(m_reserve, &ReserveForm::reserved, this, &BagStep::print);
@@ -74,6 +74,7 @@ void BagStep::show_batch(const work::BatchView& batch) {
                          //: Button: prints the labels of bags that have none
                          : tr("Print %n labels", nullptr, static_cast<int>(m_to_print.size())));
     const bool can = is_open(batch) && !batch.soaks.empty();
+    m_beside->set_left_shown(can);
     m_beside->set_right_shown(can);
     const std::size_t reserved = reserved_bags(batch).size();
     if (other || !m_fill->is_edited() || reserved == 0)

@@ -76,7 +76,7 @@ BagsTable::BagsTable(Desk& desk, QWidget* parent)
       m_model(new RowsModel<Bag>(bag_columns(desk), [](const Bag& row) { return row.id.value; }, this)) {
     set_rows_model(m_model);
     set_full_height(true);
-    set_start_widths({80, 70, 100, 110, 110, 110, 100});
+    set_start_widths({80, 100, 110, 110, 110, 110, 100});
     connect(this, &RecordTable::opened, this, &BagsTable::correct);
 }
 
@@ -101,8 +101,11 @@ void BagsTable::correct(qint64 id) {
                                         this);
     if (bag.packed) {
         FormFrame* form = dialog->form();
+        //: Label of a field
         auto* packed = form->add(tr("Strips in the bag"), new CountField(m_desk), QStringLiteral("packed"));
+        //: Label of a field
         auto* net = form->add(tr("Contents weigh"), new MassField(m_desk, MassSize::large), QStringLiteral("net"));
+        //: Label of a field
         auto* sealed = form->add(tr("Sealed on"), new DayField(m_desk), QStringLiteral("sealed_on"));
         packed->setObjectName(QStringLiteral("correct_packed"));
         net->setObjectName(QStringLiteral("correct_net"));

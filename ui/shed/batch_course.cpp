@@ -27,7 +27,7 @@ int number(StepName step) { return static_cast<int>(step) + 1; }
 } // namespace
 
 BatchCourse::BatchCourse(Desk& desk, QWidget* parent)
-    : QWidget(parent), m_desk(desk), m_course(new StepCourse(this)), m_void(new NoticeBar({}, this)) {
+    : QWidget(parent), m_desk(desk), m_course(new StepCourse(this)), m_void(new NoticeBar(QString(), this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(12);

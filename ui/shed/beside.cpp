@@ -10,31 +10,44 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int form_width = 360;
 constexpr int least_left = 320;
 constexpr int gap = 32;
+constexpr int between = 12;
+
+/// A column whose parts stand at its top, however tall its neighbour is.
+QVBoxLayout* column_in(QWidget* widget) {
+    auto* whole = new QVBoxLayout(widget);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(between);
+    whole->addLayout(column);
+    whole->addStretch(1);
+    return column;
+}
 
 } // namespace
 
-Beside::Beside(QWidget* parent)
-    : QWidget(parent), m_row(new QBoxLayout(QBoxLayout::LeftToRight, this)), m_left(new QWidget(this)),
-      m_right(new QWidget(this)), m_left_column(new QVBoxLayout(m_left)), m_right_column(new QVBoxLayout(m_right)) {
-    m_row->setContentsMargins(0, 0, 0, 0);
-    for (QVBoxLayout* column : {m_left_column, m_right_column}) {
-        column->setContentsMargins(0, 0, 0, 0);
-        column->setSpacing(scaled(12));
-        column->setAlignment(Qt::AlignTop);
-    }
-    m_row->addWidget(m_left, 1, Qt::Alignment());
-    m_row->addWidget(m_right, 0, Qt::Alignment());
-    // The keyboard goes through the form first.
-    setTabOrder(m_right, m_left);
+Beside::Beside(int right_width, QWidget* parent)
+    : QWidget(parent), m_right_width(right_width), m_row(new QBoxLayout(QBoxLayout::LeftToRight)), m_left(new QWidget(this)),
+      m_right(new QWidget(this)), m_left_column(column_in(m_left)), m_right_column(column_in(m_right)),
+      m_below(new QVBoxLayout) {
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(16);
+    whole->addLayout(m_row);
+    whole->addLayout(m_below);
+    m_below->setSpacing(between);
+    m_row->addWidget(m_left, 1);
+    m_row->addWidget(m_right);
     arrange();
 }
 
 void Beside::set_right_shown(bool shown) { m_right->setVisible(shown); }
 
 bool Beside::is_right_shown() const { return !m_right->isHidden(); }
+
+void Beside::set_left_shown(bool shown) { m_left->setVisible(shown); }
 
 void Beside::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
@@ -48,11 +61,11 @@ void Beside::changeEvent(QEvent* event) {
 }
 
 void Beside::arrange() {
-    const bool roomy = width() >= scaled(least_left + gap + form_width);
+    const bool roomy = width() >= scaled(least_left + m_right_width) + gap;
     m_row->setDirection(roomy ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
-    m_row->setSpacing(scaled(roomy ? gap : 16));
-    m_right->setMinimumWidth(roomy ? scaled(form_width) : 0);
-    m_right->setMaximumWidth(roomy ? scaled(form_width) : QWIDGETSIZE_MAX);
+    m_row->setSpacing(roomy ? gap : 16);
+    m_right->setMinimumWidth(roomy ? scaled(m_right_width) : 0);
+    m_right->setMaximumWidth(roomy ? scaled(m_right_width) : QWIDGETSIZE_MAX);
 }
 
 } // namespace soakbook::ui

@@ -9,7 +9,8 @@
 
 namespace soakbook::ui {
 
-CloseForm::CloseForm(Desk& desk, QWidget* parent) : FormFrame(desk, {}, parent), m_desk(desk) {
+CloseForm::CloseForm(Desk& desk, QWidget* parent) : FormFrame(desk, QString(), parent), m_desk(desk) {
+    //: Over the button that closes a batch
     set_intro(tr("When all strips are bagged and what was left is in pails, the batch is closed. Its bags and pails go on by "
                  "themselves; it can be opened again with a reason."));
     //: Button that closes a batch

@@ -25,7 +25,7 @@ void CorrectionDialog::add_reason() {
                                 //: Help under the reason of a correction
                                 tr("It stands beside the entry for good, with what it said before."));
     m_reason->editor()->setObjectName(QStringLiteral("correct_reason"));
-    auto* picks = new QWidget;
+    auto* picks = new QWidget(form());
     auto* row = new QHBoxLayout(picks);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(scaled(8));

@@ -22,7 +22,7 @@ std::vector<work::BatchBag> reserved_bags(const work::BatchView& batch) {
 }
 
 FillForm::FillForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk), m_batch(batch.line.id),
+    : FormFrame(desk, QString(), parent), m_desk(desk), m_batch(batch.line.id),
       m_to_bag(std::max(0, batch.strips_soaked - batch.strips_bagged)),
       m_each(strips_per_bag(desk.workbook(), batch.strip_kind).value_or(0)),
       //: A unit behind a number
@@ -33,12 +33,13 @@ FillForm::FillForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
     m_rows->setObjectName(QStringLiteral("fill_rows"));
     m_sealed->setObjectName(QStringLiteral("fill_sealed"));
     m_stands->setObjectName(QStringLiteral("fill_stands"));
+    //: Stands in an empty field
     m_sealed->set_placeholder(tr("today"));
     //: Label of a field: how many of the labelled bags are filled now
     add(tr("Filled now"), m_count, QStringLiteral("count"));
     add_wide(tr("Labelled bags"), m_rows, QStringLiteral("rows"));
     //: Under lines for labelled bags
-    add_widget(make_soft_label(tr("A line left empty waits on with its label."), Type::small), QStringLiteral("rows"),
+    add_widget(make_soft_label(tr("A line left empty waits on with its label."), Type::small, this), QStringLiteral("rows"),
                [this](const QString& rest, const QString& words) { m_rows->complain_at(rest, words); });
     add(tr("Sealed on"), m_sealed, QStringLiteral("sealed_on"));
     //: Label of a field: the place on the shelf

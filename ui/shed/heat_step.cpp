@@ -28,13 +28,13 @@ constexpr int chart_height = 280;
 } // namespace
 
 HeatStep::HeatStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)), m_forms(new FormSwitch), m_reading(new ReadingForm(desk)),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::form_width, this)), m_forms(new FormSwitch), m_reading(new ReadingForm(desk)),
       m_stir(new StirForm(desk)),
       //: Turns to the form for a temperature
       m_read_way(m_forms->add(tr("Read the tank"), m_reading, QStringLiteral("heat_read"))),
       //: Turns to the form for a stir
       m_stir_way(m_forms->add(tr("Stir"), m_stir, QStringLiteral("heat_stir"))), m_warning(new WarningCard),
-      m_chart(new TankTemperatureChart), m_frame(new ChartFrame(m_chart)), m_offsets(make_soft_label({}, Type::body)), m_readings(new ReadingsTable(desk)), m_stirs(new StirsTable(desk)) {
+      m_chart(new TankTemperatureChart), m_frame(new ChartFrame(m_chart)), m_offsets(make_soft_label(QString(), Type::body)), m_readings(new ReadingsTable(desk)), m_stirs(new StirsTable(desk)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(16);
@@ -43,8 +43,8 @@ HeatStep::HeatStep(Desk& desk, QWidget* parent)
     m_frame->setMinimumHeight(scaled(chart_height));
     m_beside->left()->addWidget(m_frame);
     m_beside->left()->addWidget(m_offsets);
-    m_beside->left()->addWidget(m_readings);
-    m_beside->left()->addWidget(m_stirs);
+    m_beside->below()->addWidget(m_readings);
+    m_beside->below()->addWidget(m_stirs);
     m_beside->right()->addWidget(m_forms);
     m_beside->right()->addWidget(new Caution(tank_caution()));
     for (FormFrame* form : {static_cast<FormFrame*>(m_reading), static_cast<FormFrame*>(m_stir)})
@@ -72,12 +72,12 @@ void HeatStep::show_batch(const work::BatchView& batch) {
 void HeatStep::show_offsets(const work::BatchView& batch) {
     QString text;
     if (batch.offset_low && batch.offset_high && *batch.offset_low == *batch.offset_high) {
-        //: How a tank's dial stands to its probe; %1 a difference of temperatures, %n readings
-        text = tr("This tank's dial stood %1 above the probe, from %n readings.", nullptr, batch.offset_pairs)
+        //: How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings
+        text = tr("Dial less probe in this tank: %1, from %n readings.", nullptr, batch.offset_pairs)
                    .arg(degrees_apart(m_desk, *batch.offset_low));
     } else if (batch.offset_low && batch.offset_high) {
-        //: How a tank's dial stands to its probe; %1 and %2 differences of temperatures, %n readings
-        text = tr("This tank's dial stood %1 to %2 above the probe, from %n readings.", nullptr, batch.offset_pairs)
+        //: How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings
+        text = tr("Dial less probe in this tank: %1 to %2, from %n readings.", nullptr, batch.offset_pairs)
                    .arg(degrees_apart(m_desk, *batch.offset_low), degrees_apart(m_desk, *batch.offset_high));
     }
     m_offsets->setText(text);

@@ -112,9 +112,13 @@ void ReadingsTable::correct(qint64 id) {
                                                  m_desk.moment(reading->at)),
                                         this);
     FormFrame* form = dialog->form();
+    //: Label of a field
     auto* probe = form->add(tr("Probe in the liquid"), new TemperatureField(m_desk), QStringLiteral("probe"));
+    //: Label of a field
     auto* dial = form->add(tr("Dial of the thermostat"), new TemperatureField(m_desk), QStringLiteral("dial"));
+    //: Label of a field
     auto* room = form->add(tr("Room"), new TemperatureField(m_desk), QStringLiteral("room"));
+    //: Label of a field
     auto* when = form->add(tr("Read when"), new WhenField(m_desk), QStringLiteral("at"));
     probe->setObjectName(QStringLiteral("correct_probe"));
     probe->set_value(reading->probe);

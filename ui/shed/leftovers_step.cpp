@@ -24,7 +24,7 @@
 namespace soakbook::ui {
 
 LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)), m_balance(new BalanceTable(desk)),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::form_width, this)), m_balance(new BalanceTable(desk)),
       m_table(new PailsTable(desk)),
       //: Under a table whose rows can be put right
       m_hint(make_soft_label(tr("Enter on a row puts a pail's mass right, with a reason."), Type::small)),
@@ -43,14 +43,14 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_beside);
     m_beside->left()->addWidget(m_balance);
-    m_beside->left()->addWidget(m_table);
-    m_beside->left()->addWidget(m_hint);
+    m_beside->below()->addWidget(m_table);
+    m_beside->below()->addWidget(m_hint);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);
     buttons->addWidget(m_print);
     buttons->addWidget(m_open_again);
     buttons->addStretch(1);
-    m_beside->left()->addLayout(buttons);
+    m_beside->below()->addLayout(buttons);
     m_beside->right()->addWidget(m_forms);
     m_beside->right()->addWidget(new Caution(pail_caution()));
     m_print->setObjectName(QStringLiteral("print_pail_labels"));

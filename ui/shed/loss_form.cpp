@@ -8,7 +8,7 @@
 namespace soakbook::ui {
 
 LossForm::LossForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk),
+    : FormFrame(desk, QString(), parent), m_desk(desk),
       //: Label of a choice: drips, what stays in the tank ...
       m_kind(add(tr("What was lost"), new ChoiceField, QStringLiteral("kind"))),
       m_mass(add(tr("How much"), new MassField(desk, MassSize::large), QStringLiteral("mass"))),

@@ -15,12 +15,14 @@ MixAddForm::MixAddForm(Desk& desk, QWidget* parent)
     : FormFrame(desk, tr("Put the strength right"), parent), m_desk(desk),
       m_acid_lot(new LotField(desk, work::MaterialKind::acid)),
       m_glycerine_lot(new LotField(desk, work::MaterialKind::glycerine)), m_mass(new MassField(desk, MassSize::large)) {
-    set_columns(1);
     m_mass->setObjectName(QStringLiteral("add_mass"));
     m_acid_lot->setObjectName(QStringLiteral("add_acid_lot"));
     m_glycerine_lot->setObjectName(QStringLiteral("add_glycerine_lot"));
+    //: Label of a field
     add(tr("Added"), m_mass, QStringLiteral("mass"));
+    //: Label of a field
     add(tr("Acid from"), m_acid_lot, QStringLiteral("acid_lot"));
+    //: Label of a field
     add(tr("Glycerine from"), m_glycerine_lot, QStringLiteral("glycerine_lot"));
     //: Button that writes down what was added to a mix
     set_primary(tr("It is added"));

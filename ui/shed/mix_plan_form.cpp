@@ -14,16 +14,20 @@
 #include "ui/shed/shed_words.h"
 
 #include <QPushButton>
+#include <QVBoxLayout>
 
 namespace soakbook::ui {
 
 namespace {
 
+/// Less than this is no leftover worth a word.
+constexpr maths::Mass worth_saying = maths::milligrams(100'000);
+
 QVariant key(qint64 id) { return QVariant::fromValue<qlonglong>(id); }
 
 } // namespace
 
-MixPlanForm::MixPlanForm(Desk& desk, QWidget* parent) : FormFrame(desk, {}, parent), m_desk(desk) {
+MixPlanForm::MixPlanForm(Desk& desk, QWidget* parent) : FormFrame(desk, QString(), parent), m_desk(desk) {
     add_fields();
     refresh();
     fill(work::mix_start(desk.workbook(), desk.today()));
@@ -41,9 +45,10 @@ MixPlanForm::MixPlanForm(Desk& desk, QWidget* parent) : FormFrame(desk, {}, pare
 }
 
 void MixPlanForm::add_fields() {
-    m_missing = new NoticeBar({});
+    m_missing = new NoticeBar({}, body());
     m_missing->hide();
-    add_widget(m_missing);
+    if (auto* column = qobject_cast<QVBoxLayout*>(body()->layout()))
+        column->insertWidget(0, m_missing);
     m_from = new ChoiceField;
     m_from->setObjectName(QStringLiteral("mix_from"));
     //: What a new batch starts from
@@ -67,16 +72,22 @@ void MixPlanForm::add_fields() {
     m_strength->setObjectName(QStringLiteral("mix_strength"));
     m_tank = add(tr("Tank"), new ChoiceField, QStringLiteral("tank"));
     m_tank->setObjectName(QStringLiteral("mix_tank"));
+    //: Label of a field
     m_acid = add(tr("Acid from"), new LotField(m_desk, work::MaterialKind::acid), QStringLiteral("acid_lot"));
     m_acid->setObjectName(QStringLiteral("mix_acid_lot"));
+    //: Label of a field
     m_glycerine = add(tr("Glycerine from"), new LotField(m_desk, work::MaterialKind::glycerine),
                       QStringLiteral("glycerine_lot"));
     m_glycerine->setObjectName(QStringLiteral("mix_glycerine_lot"));
+    //: Label of a field
     m_kind = add(tr("For strips of the kind"), new ChoiceField, QStringLiteral("strip_kind"));
     m_kind->setObjectName(QStringLiteral("mix_strip_kind"));
+    //: Label of a field
     m_day = add(tr("Day"), new DayField(m_desk), QStringLiteral("planned_on"));
     m_day->setObjectName(QStringLiteral("mix_day"));
+    //: Stands in an empty field
     m_day->set_placeholder(tr("today"));
+    //: Label of a field
     m_pails = add_wide(tr("Leftover pails that go in"), new PailChecklist(m_desk), QStringLiteral("pails"),
                        //: Help under the list of pails
                        tr("Each whole, scraped to the bottom: acid settles, so the upper half of a pail may be almost pure "
@@ -135,7 +146,9 @@ void MixPlanForm::refresh() {
     m_missing->setVisible(missing);
     if (missing && m_missing->property("ready").isNull()) {
         m_missing->setProperty("ready", true);
+        //: Over the form of a new batch, while Set-up has no tank
         m_missing->set_text(tanks.empty() ? tr("A batch needs a tank, and the workbook has none yet.")
+                                          //: Over the form of a new batch, while Set-up has no kind of strip
                                           : tr("A batch needs a kind of strip, and the workbook has none yet."));
         //: Button that leads to Set-up
         QPushButton* button = m_missing->add_button(tr("Go to Set-up"));
@@ -210,9 +223,11 @@ void MixPlanForm::show_figures(const work::MixFigures& figures) {
     result()->clear();
     result()->set_text(lines.join(QStringLiteral("<br>")));
     QStringList follows;
-    if (figures.strips && figures.most_left) {
+    if (figures.strips) {
         //: What a mix is enough for; %n strips
         follows.push_back(tr("Soaks up to %n strips", nullptr, *figures.strips));
+    }
+    if (figures.most_left && figures.most_left->count > worth_saying.count) {
         //: %1 the most liquid that can stay in the bins
         follows.push_back(tr("at most %1 left").arg(large(m_desk, *figures.most_left)));
     }

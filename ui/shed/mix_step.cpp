@@ -19,7 +19,7 @@
 namespace soakbook::ui {
 
 MixStep::MixStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)), m_after(new QWidget), m_inputs(new InputsTable(desk)),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::caution_width, this)), m_after(new QWidget), m_inputs(new InputsTable(desk)),
       m_add(new MixAddForm(desk)),
       //: Button: prints the planned amounts with room to write
       m_sheet(new QPushButton(tr("Mixing sheet"))),
@@ -37,7 +37,7 @@ MixStep::MixStep(Desk& desk, QWidget* parent)
     after->addWidget(make_soft_label(tr("Enter on a row puts its weight right, with a reason."), Type::small, m_after));
     m_beside->left()->addWidget(m_after);
 
-    m_beside->right()->addWidget(m_add);
+    m_beside->left()->addWidget(m_add);
     m_beside->right()->addWidget(new Caution(powder_caution()));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);

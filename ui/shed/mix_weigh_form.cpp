@@ -12,8 +12,7 @@
 namespace soakbook::ui {
 
 MixWeighForm::MixWeighForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk), m_batch(batch.line.id) {
-    set_columns(1);
+    : FormFrame(desk, QString(), parent), m_desk(desk), m_batch(batch.line.id) {
     add_fields(batch);
     //: Button that writes down what was weighed into the tank
     set_primary(tr("It is weighed in"));
@@ -32,18 +31,21 @@ void MixWeighForm::add_fields(const work::BatchView& batch) {
         field->setObjectName(QStringLiteral("weigh_in_%1").arg(i + 1));
         //: A line of a weigh-in: a whole pail; %1 its code
         const QString name = input.pail ? tr("Pail %1, whole").arg(input.name) : input.name;
-        add(name, field, QStringLiteral("inputs/%1/mass").arg(i));
+        add_wide(name, field, QStringLiteral("inputs/%1/mass").arg(i));
         field->set_read_only(input.pail.has_value());
         m_masses.emplace_back(input.id, field);
         pails = pails || input.pail.has_value();
     }
+    //: Label of a field
     m_scraped = add(tr("Each pail scraped to the bottom?"), new YesNoField, QStringLiteral("pails_scraped"),
                     //: Help under a question about emptied pails
                     tr("What stays in a pail is settled acid."));
     m_scraped->setObjectName(QStringLiteral("weigh_in_scraped"));
     set_shown(QStringLiteral("pails_scraped"), pails);
+    //: Label of a field
     m_when = add(tr("When"), new WhenField(m_desk), QStringLiteral("at"));
     m_when->setObjectName(QStringLiteral("weigh_in_when"));
+    //: Label of a field
     m_who = add(tr("By"), new ChoiceField, QStringLiteral("who"));
     m_who->setObjectName(QStringLiteral("weigh_in_who"));
     std::vector<ChoiceField::Choice> people;

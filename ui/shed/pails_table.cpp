@@ -63,6 +63,7 @@ void PailsTable::correct(qint64 id) {
                                         tr("%1 stand on it. A label that was printed is printed again.")
                                             .arg(large(m_desk, pail->mass)),
                                         this);
+    //: Label of a field
     auto* mass = dialog->form()->add(tr("Contents"), new MassField(m_desk, MassSize::large), QStringLiteral("mass"));
     mass->setObjectName(QStringLiteral("correct_mass"));
     mass->set_value(pail->mass);

@@ -14,8 +14,7 @@ PlannedMassField::PlannedMassField(const Habits& habits, maths::Mass planned, co
     //: Beside the field for a weighed mass; %1 the mass that was planned
     const QString text = tr("planned %1").arg(ui::large(habits, planned));
     auto* label = make_soft_label(containers.isEmpty() ? text : QStringLiteral("%1\n%2").arg(text, containers), Type::small,
-                                  this);
-    label->setMinimumWidth(scaled(150));
+                                  this, false);
     row()->setSpacing(scaled(12));
     row()->insertWidget(0, label, 1);
     set_value(planned);

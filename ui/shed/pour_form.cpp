@@ -25,7 +25,8 @@ QStringList pail_places(const Desk& desk) {
 } // namespace
 
 PourForm::PourForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk),
+    : FormFrame(desk, QString(), parent), m_desk(desk),
+      //: Label of a field
       m_pails(add_wide(tr("Pails, contents of each"), new MassRows(desk, MassSize::large, QStringLiteral("pour_pail")),
                        QStringLiteral("pails"),
                        //: Help under the masses of pails

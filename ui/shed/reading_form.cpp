@@ -10,7 +10,7 @@
 namespace soakbook::ui {
 
 ReadingForm::ReadingForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk),
+    : FormFrame(desk, QString(), parent), m_desk(desk),
       //: Label of a field: the temperature of the liquid
       m_probe(add(tr("Probe in the liquid"), new TemperatureField(desk), QStringLiteral("probe"))),
       //: Label of a field: the temperature the thermostat is set to
@@ -70,6 +70,7 @@ void ReadingForm::reckon() {
     const auto probe = m_probe->value();
     const auto jacket = m_jacket->value();
     if (jacket && !*jacket) {
+        //: No water stood in the tank's jacket
         result()->set_verdict(State::near, tr("No water seen"),
                               //: What to do when no water stands in the tank's jacket
                               tr("do not switch the heat on before you see it."));
@@ -77,6 +78,7 @@ void ReadingForm::reckon() {
     if (!probe)
         return;
     if (*probe > m_ceiling) {
+        //: A reading above the most that is allowed
         result()->set_verdict(State::past, tr("Over the ceiling"));
         result()->set_next(over_ceiling_words(m_desk, *probe, m_ceiling));
         return;

@@ -10,7 +10,7 @@
 namespace soakbook::ui {
 
 ReserveForm::ReserveForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk),
+    : FormFrame(desk, QString(), parent), m_desk(desk),
       //: A unit behind a number
       m_labels(add(tr("Labels"), new CountField(desk, tr("labels")), QStringLiteral("labels"))) {
     set_columns(1);

@@ -149,7 +149,8 @@ QString degrees_apart(const Habits& habits, maths::Temperature difference) {
     const bool fahrenheit = habits.preferences().temperature == exchange::TemperatureUnit::fahrenheit;
     // A step of a degree Celsius is 1.8 of Fahrenheit; the two zeros do not matter in a difference.
     const double degrees = maths::in_celsius(difference) * (fahrenheit ? 1.8 : 1.0);
-    return QStringLiteral("%1\u202f%2").arg(habits.locale().toString(degrees, 'f', 1),
+    const QString sign = degrees < 0 ? QStringLiteral("\u2212") : QString();
+    return QStringLiteral("%1%2\u202f%3").arg(sign, habits.locale().toString(std::abs(degrees), 'f', 1),
                                             exchange::sign(habits.preferences().temperature));
 }
 

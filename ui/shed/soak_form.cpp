@@ -16,24 +16,27 @@
 namespace soakbook::ui {
 
 SoakForm::SoakForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk), m_batch(batch.line.id), m_bins(new BinRows(desk, free_bins(desk))),
+    : FormFrame(desk, QString(), parent), m_desk(desk), m_batch(batch.line.id), m_bins(new BinRows(desk, free_bins(desk))),
       m_lot(new LotField(desk, work::MaterialKind::strips)), m_room(new TemperatureField(desk)),
       m_when(new WhenField(desk)) {
-    set_columns(1);
     m_bins->setObjectName(QStringLiteral("soak_bins"));
     m_lot->setObjectName(QStringLiteral("soak_lot"));
     m_room->setObjectName(QStringLiteral("soak_room"));
     m_when->setObjectName(QStringLiteral("soak_when"));
+    //: Label of a field
     add_wide(tr("Bins"), m_bins, QStringLiteral("bins"));
     add_widget(make_soft_label(m_bins->size() == 0
+                                   //: Under the bins of a soak, while all are taken
                                    ? tr("No bin is free. Take strips out of one, or add a bin in Set-up.")
                                    //: Under the bins of a soak
                                    : tr("Strips packed on edge, flooded to a finger below the rim, weighed down under the "
                                         "liquid."),
-                               Type::small),
+                               Type::small, this),
                QStringLiteral("bins"),
                [this](const QString& rest, const QString& words) { m_bins->complain_at(rest, words); });
+    //: Label of a field
     add(tr("Dry strips from"), m_lot, QStringLiteral("lot"));
+    //: Label of a field
     add(tr("Room"), m_room, QStringLiteral("room"),
         //: Help under the temperature of the room
         tr("A cold room soaks slowly. May stay empty."));

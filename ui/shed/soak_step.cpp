@@ -52,7 +52,7 @@ std::vector<Column<Soak>> soak_columns(const Desk& desk) {
 } // namespace
 
 SoakStep::SoakStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::caution_width, this)),
       //: Stands where the bins of a batch will be listed
       m_teach(make_soft_label(tr("The bins of this batch will stand here: how many strips, since when, and how long they have "
                                  "soaked. A bin that is flooded later gets its own line."),
@@ -68,9 +68,9 @@ SoakStep::SoakStep(Desk& desk, QWidget* parent)
     m_table->set_rows_model(m_model);
     m_table->set_full_height(true);
     m_table->set_start_widths({140, 90, 160, 160});
-    m_beside->left()->addWidget(m_teach);
-    m_beside->left()->addWidget(m_table);
-    m_beside->left()->addWidget(m_hint);
+    m_beside->right()->addWidget(m_teach);
+    m_beside->below()->addWidget(m_table);
+    m_beside->below()->addWidget(m_hint);
     m_beside->right()->addWidget(new Caution(liquid_caution()));
     connect(m_table, &RecordTable::opened, this, &SoakStep::correct);
 }
@@ -85,6 +85,7 @@ void SoakStep::show_batch(const work::BatchView& batch) {
     m_hint->setVisible(m_soaks > 0 && m_can_correct);
     m_teach->setVisible(m_soaks == 0);
     const bool wanted = is_open(batch) && batch.clear_at;
+    m_beside->set_left_shown(wanted);
     m_beside->set_right_shown(wanted);
     if (fresh || m_form == nullptr || !m_form->is_edited())
         show_form(batch);
@@ -104,7 +105,7 @@ void SoakStep::show_form(const work::BatchView& batch) {
         //: Title of a form: strips into another bin of a batch that soaks already
         m_form->set_title(tr("Flood another bin"));
     }
-    m_beside->right()->insertWidget(0, m_form);
+    m_beside->left()->addWidget(m_form);
     connect(m_form, &FormFrame::committed, this, &StepBody::entry_made);
     if (had_focus)
         take_focus();
@@ -129,6 +130,7 @@ void SoakStep::correct(qint64 id) {
                                         tr("%n strips stand since %1.", nullptr, soak->strips).arg(m_desk.moment(soak->started)),
                                         this);
     auto* strips = dialog->form()->add(tr("Strips in the bin"), new CountField(m_desk), QStringLiteral("strips"));
+    //: Label of a field
     auto* when = dialog->form()->add(tr("Flooded when"), new WhenField(m_desk), QStringLiteral("at"));
     strips->setObjectName(QStringLiteral("correct_strips"));
     strips->set_value(soak->strips);

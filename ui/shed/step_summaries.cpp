@@ -72,6 +72,7 @@ QString heat_summary(const Desk& desk, const work::BatchView& batch) {
         return joined({StepSummaries::tr("clear at %1").arg(desk.moment(*batch.clear_at)), stirred, highest});
     }
     if (batch.readings.empty())
+        //: What is to be done now
         return joined({StepSummaries::tr("read the tank as it warms"), stirred});
     const work::ReadingLine& last = batch.readings.back();
     const QString now = last.probe
@@ -84,6 +85,7 @@ QString heat_summary(const Desk& desk, const work::BatchView& batch) {
 
 QString soak_summary(const Desk& desk, const work::BatchView& batch) {
     if (batch.soaks.empty())
+        //: What is to be done now
         return StepSummaries::tr("the liquid is clear: strips can go in");
     std::optional<maths::Temperature> room;
     for (const work::SoakLine& soak : batch.soaks)
@@ -200,6 +202,7 @@ QString step_summary(const Desk& desk, StepName step, const work::BatchView& bat
 QString waiting_summary(StepName step) {
     switch (step) {
     case StepName::mix:
+        //: What the first step of a new batch asks for
         return StepSummaries::tr("what to make, and out of what");
     case StepName::heat:
         //: What a step of a batch waits for

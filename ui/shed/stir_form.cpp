@@ -9,7 +9,7 @@
 namespace soakbook::ui {
 
 StirForm::StirForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk),
+    : FormFrame(desk, QString(), parent), m_desk(desk),
       //: A unit behind a number
       m_minutes(add(tr("Stirred for"), new CountField(desk, tr("min")), QStringLiteral("minutes"))),
       m_clear(add(tr("Clear, and no crystal to be seen?"), new YesNoField, QStringLiteral("clear"))),

@@ -8,6 +8,7 @@
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/result_card.h"
+#include "ui/parts/theme.h"
 #include "ui/shed/mass_rows.h"
 #include "ui/shed/shed_words.h"
 #include "ui/shed/step_names.h"
@@ -19,15 +20,23 @@
 namespace soakbook::ui {
 
 WeighForm::WeighForm(Desk& desk, QWidget* parent)
-    : FormFrame(desk, {}, parent), m_desk(desk), m_soak(add(tr("Out of"), new ChoiceField, QStringLiteral("soak"))),
+    //: Label of a field
+    : FormFrame(desk, QString(), parent), m_desk(desk), m_soak(add(tr("Out of"), new ChoiceField, QStringLiteral("soak"))),
+      //: Label of a field
       m_strips(add(tr("Strips on the scale"), new CountField(desk), QStringLiteral("strips"))),
+      //: Label of a field
       m_total(add(tr("Weight together"), new MassField(desk, MassSize::small), QStringLiteral("total"))),
+      //: Label of a field
       m_singles(add_wide(tr("One by one"), new MassRows(desk, MassSize::small, QStringLiteral("weigh_single")),
                          QStringLiteral("one_by_one"))),
+      m_way(new QPushButton(this)),
       //: A unit behind a number
       m_drip(add(tr("Dripped for"), new CountField(desk, tr("min")), QStringLiteral("drip"))),
-      m_when(add(tr("When"), new WhenField(desk), QStringLiteral("at"))), m_way(add_secondary({})), m_end(add_secondary({})) {
+      m_when(add(tr("When"), new WhenField(desk), QStringLiteral("at"))), m_end(add_secondary(QString())) {
     set_columns(1);
+    set_kind(m_way, "link");
+    m_way->setAutoDefault(false);
+    add_widget(m_way);
     m_soak->setObjectName(QStringLiteral("weigh_soak"));
     m_strips->setObjectName(QStringLiteral("weigh_strips"));
     m_total->setObjectName(QStringLiteral("weigh_total"));
@@ -122,9 +131,9 @@ void WeighForm::set_one_by_one(bool one_by_one) {
     set_shown(QStringLiteral("one_by_one"), one_by_one);
     m_way->setText(one_by_one
                        //: Button: strips are weighed all at once
-                       ? tr("Together")
+                       ? tr("Weigh them together")
                        //: Button: strips are weighed singly
-                       : tr("One by one"));
+                       : tr("Weigh them one by one"));
     reckon();
 }
 

@@ -51,9 +51,9 @@ private:
     CountField* m_strips;
     MassField* m_total;
     MassRows* m_singles;
+    QPushButton* m_way;
     CountField* m_drip;
     WhenField* m_when;
-    QPushButton* m_way;
     QPushButton* m_end;
 };
 

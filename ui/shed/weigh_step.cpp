@@ -25,7 +25,7 @@ constexpr int chart_height = 300;
 } // namespace
 
 WeighStep::WeighStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(this)), m_chart(new StripWeightChart),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::form_width, this)), m_chart(new StripWeightChart),
       m_frame(new ChartFrame(m_chart)),
       //: Under the curve of the strips' weight, before the first weighing
       m_teach(make_soft_label(tr("Let the strips drip on a rack, count some out, and weigh them together or one by one."),
@@ -40,8 +40,8 @@ WeighStep::WeighStep(Desk& desk, QWidget* parent)
     m_frame->setMinimumHeight(scaled(chart_height));
     m_beside->left()->addWidget(m_frame);
     m_beside->left()->addWidget(m_teach);
-    m_beside->left()->addWidget(m_table);
-    m_beside->left()->addWidget(m_hint);
+    m_beside->below()->addWidget(m_table);
+    m_beside->below()->addWidget(m_hint);
     m_beside->right()->addWidget(m_form);
     m_beside->right()->addWidget(new Caution(liquid_caution()));
     connect(m_form, &FormFrame::committed, this, &StepBody::entry_made);

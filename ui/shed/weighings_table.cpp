@@ -59,7 +59,7 @@ WeighingsTable::WeighingsTable(Desk& desk, QWidget* parent)
     set_rows_model(m_model);
     set_full_height(true);
     set_stretched_column(5);
-    set_start_widths({130, 70, 84, 60, 70, 120});
+    set_start_widths({170, 90, 90, 70, 90, 140});
     connect(this, &RecordTable::opened, this, &WeighingsTable::correct);
 }
 
@@ -87,8 +87,11 @@ void WeighingsTable::correct(qint64 id) {
                                             .arg(small(m_desk, row.weighing.total), m_desk.moment(row.weighing.at)),
                                         this);
     FormFrame* form = dialog->form();
+    //: Label of a field
     auto* strips = form->add(tr("Strips on the scale"), new CountField(m_desk), QStringLiteral("strips"));
+    //: Label of a field
     auto* total = form->add(tr("Weight together"), new MassField(m_desk, MassSize::small), QStringLiteral("total"));
+    //: Label of a field
     auto* when = form->add(tr("When"), new WhenField(m_desk), QStringLiteral("at"));
     strips->setObjectName(QStringLiteral("correct_strips"));
     total->setObjectName(QStringLiteral("correct_total"));

@@ -82,7 +82,7 @@ TEST_F(ShedCorrections, a_reading_is_made_void_and_goes_from_the_course) {
     stage.type(QStringLiteral("probe hung in the air"));
     stage.go_to(QStringLiteral("make_void"));
     stage.press(Qt::Key_Space);
-    EXPECT_TRUE(view(batch).readings.empty());
+    EXPECT_TRUE(view(batch).readings.empty()) << stage.words(QApplication::activeWindow()).toStdString();
 }
 
 TEST_F(ShedCorrections, a_weighed_amount_is_put_right_and_the_strength_follows) {

@@ -55,7 +55,6 @@ protected:
         stage.press(Qt::Key_Return);
         stage.press(Qt::Key_Space); // clear: yes
         stage.press(Qt::Key_Return);
-        stage.press(Qt::Key_Return);
         stage.press(Qt::Key_Space); // outlet poured back: yes
         stage.enter();
     }

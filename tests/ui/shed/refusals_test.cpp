@@ -117,6 +117,7 @@ TEST_F(ShedRefusals, clear_without_a_reading_is_refused) {
     const work::BatchId batch = bench.mixed_batch();
     stage.set_clock(1, 8);
     open("stir", batch);
+    EXPECT_EQ(stage.here(), QStringLiteral("stir_minutes")) << stage.words().toStdString();
     stage.type(QStringLiteral("5"));
     stage.go_to(QStringLiteral("stir_clear"));
     stage.press(Qt::Key_Space);

@@ -2,6 +2,7 @@
 #include "tests/ui/shed/stage.h"
 
 #include "ui/parts/field.h"
+#include "ui/parts/state.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/shed_place.h"
 
@@ -106,6 +107,10 @@ QString Stage::words(const QWidget* under) const {
     for (const QLabel* label : top->findChildren<QLabel*>()) {
         if (label->isVisible() && !label->text().isEmpty())
             all << label->text();
+    }
+    for (const ui::StateMark* mark : top->findChildren<ui::StateMark*>()) {
+        if (mark->isVisible())
+            all << mark->word();
     }
     for (const QPushButton* button : top->findChildren<QPushButton*>()) {
         if (button->isVisible() && !button->text().isEmpty())

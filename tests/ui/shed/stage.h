@@ -9,8 +9,12 @@
 #include <QPointer>
 
 #include <memory>
+#include <ostream>
 
 class QDialog;
+
+/// A failed comparison of texts shows the texts.
+inline void PrintTo(const QString& text, std::ostream* out) { *out << '"' << text.toStdString() << '"'; }
 
 namespace soakbook::tests {
 

@@ -47,7 +47,9 @@ TEST_F(ShedWishes, each_opens_the_form_that_is_wished_for) {
     const work::BatchId soaking = bench.soaked_batch();
     stage.set_clock(2, 10);
     EXPECT_EQ(after("reading", soaking), QStringLiteral("reading_probe"));
-    EXPECT_EQ(after("stir", soaking), QStringLiteral("stir_minutes"));
+    // How long it is stirred is filled in as it was the last time.
+    EXPECT_EQ(after("stir", soaking), QStringLiteral("stir_clear"));
+    EXPECT_EQ(stage.text_of(QStringLiteral("stir_minutes")), QStringLiteral("5"));
     EXPECT_EQ(after("bag", soaking), QStringLiteral("bag_count"));
     EXPECT_EQ(after("leftovers", soaking), QStringLiteral("pour_pail_1"));
     after("weigh", soaking, bench.soaks_of(soaking)[1].value);
