@@ -63,7 +63,7 @@ ChartFrame::ChartFrame(Plot* plot, QWidget* parent)
     column->setSpacing(scaled(4));
     column->addWidget(m_stack, 1);
     column->addLayout(foot);
-    m_stack->setMinimumHeight(scaled(180));
+    set_least_height(180);
     refresh();
 }
 
@@ -125,6 +125,8 @@ void ChartFrame::set_hint(const QString& words) {
     m_hint = words;
     say(m_plot->words_at(m_plot->stop()));
 }
+
+void ChartFrame::set_least_height(int height) { m_stack->setMinimumHeight(scaled(height)); }
 
 QString ChartFrame::reading() const { return m_reading->text(); }
 

@@ -32,6 +32,8 @@ public:
     void set_foot(const QString& foot) { m_foot = foot; }
     /// What stands under the chart while nothing is pointed at.
     void set_hint(const QString& words);
+    /// How low the chart may become at 100 % text; 180 at first.
+    void set_least_height(int height);
 
     // What the menu does, for keys and tests.
     void copy_picture();

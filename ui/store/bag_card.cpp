@@ -4,9 +4,9 @@
 #include "ui/papers/bag_labels.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/theme.h"
-#include "ui/store/bag_events_table.h"
 #include "ui/store/bag_facts.h"
 #include "ui/store/bag_forms.h"
+#include "ui/store/bag_story.h"
 #include "ui/store/fact_grid.h"
 #include "ui/store/history_dialog.h"
 #include "ui/store/move_form.h"
@@ -22,13 +22,16 @@ using work::BagState;
 
 BagCard::BagCard(Desk& desk, QWidget* parent)
     : Card({}, parent), m_desk(desk), m_state(new StateMark(State::ready)), m_facts(new FactGrid), m_buttons(new QWidget),
-      m_flow(new FlowLayout(6, 6, m_buttons)), m_events(new BagEventsTable(desk)) {
+      m_flow(new FlowLayout(6, 6, m_buttons)), m_story_head(nullptr), m_story(new BagStory(desk)) {
     setObjectName(QStringLiteral("bag_card"));
     add_head_widget(m_state);
     column()->addWidget(m_facts);
     make_buttons();
     column()->addWidget(m_buttons);
-    column()->addWidget(m_events, 1);
+    //: Heading of a list of what happened to a bag
+    m_story_head = make_label(tr("What happened"), Type::small_strong);
+    column()->addWidget(m_story_head);
+    column()->addWidget(m_story, 1);
     column()->addStretch(0);
     auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), this);
     back->setContext(Qt::WidgetWithChildrenShortcut);
@@ -40,6 +43,7 @@ QPushButton* BagCard::add_button(const QString& words, const char* name) {
     auto* button = new QPushButton(words, m_buttons);
     button->setObjectName(QLatin1String(name));
     button->setAutoDefault(true);
+    set_kind(button, "row");
     m_flow->addWidget(button);
     return button;
 }
@@ -115,7 +119,7 @@ void BagCard::show_bags(const std::vector<work::BagLine>& bags) {
         if (const auto shape = bag_shape(bag().state))
             m_state->set_state(*shape, bag_state_word(bag().state));
         m_facts->set_facts(bag_facts(m_desk, bag()));
-        m_events->show_bag(bag().id);
+        m_story->show_bag(bag().id);
     } else if (bags.empty()) {
         //: Heading of a card while no bag is chosen
         set_heading(tr("No bag chosen"));
@@ -126,7 +130,9 @@ void BagCard::show_bags(const std::vector<work::BagLine>& bags) {
         set_heading(tr("%n bag(s) chosen", nullptr, static_cast<int>(bags.size())));
         m_facts->set_facts(facts_of_several(m_desk, bags));
     }
-    m_events->setVisible(one && bag().state != BagState::reserved);
+    const bool has_story = one && bag().state != BagState::reserved;
+    m_story_head->setVisible(has_story);
+    m_story->setVisible(has_story);
     settle_buttons();
 }
 
@@ -138,7 +144,7 @@ void BagCard::settle_buttons() {
     const bool holds_strips = filled && bag().left > 0;
     const bool is_open = holds_strips && bag().opened_on && !bag().resealed_on;
     m_labels->setVisible(one ? counts && state != BagState::gone : !not_void().empty());
-    m_move->setVisible(one ? counts && state != BagState::gone : !not_void().empty());
+    m_move->setVisible(one ? filled && state != BagState::gone : !not_void().empty());
     m_discard->setVisible(!with_strips().empty());
     m_open->setVisible(holds_strips && !is_open);
     m_reseal->setVisible(is_open);

@@ -16,7 +16,7 @@ class QPushButton;
 
 namespace soakbook::ui {
 
-class BagEventsTable;
+class BagStory;
 class FactGrid;
 class FlowLayout;
 
@@ -56,7 +56,8 @@ private:
     FactGrid* m_facts;
     QWidget* m_buttons;
     FlowLayout* m_flow;
-    BagEventsTable* m_events;
+    QWidget* m_story_head;
+    BagStory* m_story;
     QPushButton* m_labels = nullptr;
     QPushButton* m_move = nullptr;
     QPushButton* m_open = nullptr;

@@ -95,7 +95,7 @@ std::vector<Column<Bag>> bag_columns(const Desk& desk) {
     return columns;
 }
 
-std::vector<int> bag_column_widths() { return {68, 136, 86, 106, 62, 108, 118, 70, 106, 92, 96}; }
+std::vector<int> bag_column_widths() { return {70, 148, 86, 108, 56, 88, 122, 70, 108, 96, 96}; }
 int bag_stretched_column() { return 5; }
 
 } // namespace soakbook::ui

@@ -25,7 +25,7 @@ work::BagCorrection correction(const work::BagLine& bag, const CountField& packe
     work::BagCorrection entry;
     entry.bag = bag.id;
     if (const auto n = packed.value(); n && *n != bag.packed.value_or(0))
-        entry.packed = as_int(n);
+        entry.packed = as_strips(n);
     if (net.value() != bag.net)
         entry.net = net.value();
     if (sealed.value() != bag.sealed_on)
@@ -43,8 +43,8 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
     dialog->setObjectName(QStringLiteral("correct_bag_form"));
     FormFrame* form = dialog->form();
     //: Under the title of a form
-    form->set_intro(Words::tr("What was wrong when the bag was filled. A label that was printed says so no longer and is printed again; rest "
-                              "and limit follow the day it was sealed."));
+    form->set_intro(Words::tr("What was wrong when the bag was filled. A label that was printed is wrong then and is printed again; rest and "
+                              "limit follow the day it was sealed."));
     //: A field's label: strips that were put into a bag; and the unit behind the number
     auto* packed = form->add(Words::tr("Strips packed"), new CountField(desk, Words::tr("strips")), QStringLiteral("packed"));
     //: A field's label: the weight of what is in a bag
@@ -69,6 +69,7 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
         return refusal_of(work::correct_bag(desk.workbook(), entry, desk.doing(reason->value())));
     });
     dialog->open();
+    packed->take_focus();
 }
 
 void open_void_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {

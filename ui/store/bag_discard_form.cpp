@@ -110,11 +110,15 @@ void open_discard_form(Desk& desk, const std::vector<work::BagLine>& bags, QWidg
     for (const work::BagLine& bag : bags)
         ids.push_back(bag.id);
     form->set_commit([&desk, ids, strips, day, reason](const work::Confirmed&) {
-        return strips != nullptr ? refusal_of(work::discard_strips(desk.workbook(), ids.front(), as_int(strips->value()), day->value(),
+        return strips != nullptr ? refusal_of(work::discard_strips(desk.workbook(), ids.front(), as_strips(strips->value()), day->value(),
                                                                    reason->value(), desk.doing()))
                                  : refusal_of(work::discard_bags(desk.workbook(), ids, day->value(), reason->value(), desk.doing()));
     });
     dialog->open();
+    if (strips != nullptr)
+        strips->take_focus();
+    else
+        reason->take_focus();
 }
 
 } // namespace soakbook::ui

@@ -38,8 +38,8 @@ QString day_words(const Desk& desk, const std::optional<maths::Day>& day) { retu
 
 } // namespace
 
-std::vector<Fact> bag_facts(const Desk& desk, const work::BagLine& bag) {
-    std::vector<Fact> facts;
+std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag) {
+    std::vector<CardFact> facts;
     //: Name of a fact of a bag
     facts.push_back({Words::tr("Batch"), bag.batch_code, {}, true});
     //: Name of a fact of a bag: what strips are in it
@@ -79,7 +79,7 @@ std::vector<Fact> bag_facts(const Desk& desk, const work::BagLine& bag) {
     return facts;
 }
 
-std::vector<Fact> facts_of_several(const Desk& desk, const std::vector<work::BagLine>& bags) {
+std::vector<CardFact> facts_of_several(const Desk& desk, const std::vector<work::BagLine>& bags) {
     int strips = 0;
     QStringList codes;
     for (const work::BagLine& bag : bags) {

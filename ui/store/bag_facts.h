@@ -10,8 +10,8 @@
 
 namespace soakbook::ui {
 
-std::vector<Fact> bag_facts(const Desk& desk, const work::BagLine& bag);
+std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag);
 /// Of two and more: their number, strips, codes.
-std::vector<Fact> facts_of_several(const Desk& desk, const std::vector<work::BagLine>& bags);
+std::vector<CardFact> facts_of_several(const Desk& desk, const std::vector<work::BagLine>& bags);
 
 } // namespace soakbook::ui

@@ -29,7 +29,6 @@ void open_recount_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
     //: Title of a form; %1 the code of a bag
     auto* dialog = new FormDialog(desk, Words::tr("Count bag %1 anew").arg(bag.code), parent);
     dialog->setObjectName(QStringLiteral("recount_form"));
-    dialog->set_wanted_width(560);
     FormFrame* form = dialog->form();
     //: Under the title of a form; %n strips are left by what was entered
     form->set_intro(Words::tr("By what was entered, %n strip(s) are left in it.", nullptr, bag.left));
@@ -59,7 +58,7 @@ void open_recount_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
     //: Filled button of a form
     form->set_primary(Words::tr("Set the count"));
     form->set_commit([&desk, id = bag.id, left, reason](const work::Confirmed&) {
-        return refusal_of(work::recount_bag(desk.workbook(), id, as_int(left->value()), reason->value(), desk.doing()));
+        return refusal_of(work::recount_bag(desk.workbook(), id, as_strips(left->value()), reason->value(), desk.doing()));
     });
     dialog->open();
 }

@@ -6,12 +6,12 @@
 #include "ui/parts/theme.h"
 #include "ui/store/bag_card.h"
 #include "ui/store/bag_columns.h"
+#include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/page_with_card.h"
 #include "ui/store/stock_card.h"
 #include "ui/store/store_cautions.h"
 
-#include <QItemSelectionModel>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -26,7 +26,7 @@ using work::BagState;
 BagsPage::BagsPage(Desk& desk)
     : m_desk(desk), m_card(new BagCard(desk)) {
     //: Head of an empty page
-    m_empty = new EmptyPage(QStringLiteral("bag"), tr("No bag yet"),
+    m_empty = new EmptyPage(QStringLiteral("strips"), tr("No bag yet"),
                             //: On an empty page
                             tr("Every bag of strips will stand here in order of its limit, with the days it has left, where it stands and whether "
                                "its label is printed. Bags come from a batch in the Shed."),
@@ -75,8 +75,8 @@ QWidget* BagsPage::make_table_card() {
     add(BagFilter::past_limit, "past_limit", tr("Past it"));
     //: Choice of which bags are shown
     add(BagFilter::opened, "opened", tr("Opened"));
-    //: Choice of which bags are shown
-    add(BagFilter::reserved, "reserved", tr("Labels without a bag"));
+    //: Choice of which bags are shown: labels that were printed before their bags were filled
+    add(BagFilter::reserved, "reserved", tr("No bag yet"));
     //: Choice of which bags are shown
     add(BagFilter::gone, "gone", tr("Gone"));
     //: Choice of which bags are shown
@@ -133,8 +133,7 @@ void BagsPage::count_rows(const std::vector<BagLine>& all) {
 
 void BagsPage::show_rows() {
     m_rows->set_rows(work::bags(m_desk.workbook(), m_desk.today(), filter()));
-    if (m_table->chosen_ids().empty() && m_rows->rowCount() > 0)
-        m_table->choose(m_rows->id_at(0));
+    choose_some_row(*m_table);
     show_chosen();
 }
 
@@ -156,17 +155,7 @@ bool BagsPage::show_bags(const std::vector<qint64>& bags) {
             show_rows();
         }
     }
-    bool any = false;
-    for (const qint64 id : bags) {
-        const int row = m_rows->row_of(id);
-        if (row < 0)
-            continue;
-        if (!any)
-            m_table->choose(id);
-        m_table->selectionModel()->select(m_rows->index(row, 0), QItemSelectionModel::Select | QItemSelectionModel::Rows);
-        any = true;
-    }
-    return any;
+    return choose_rows(*m_table, bags);
 }
 
 void BagsPage::take_focus() {

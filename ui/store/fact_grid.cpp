@@ -14,7 +14,7 @@ namespace {
 
 constexpr int wide_enough_for_two = 560;
 
-QWidget* value_widget(const Fact& fact) {
+QWidget* value_widget(const CardFact& fact) {
     if (fact.state)
         return new StateMark(*fact.state, fact.value);
     QLabel* value = make_label(fact.value, fact.is_code ? Type::code : Type::body, nullptr, true);
@@ -26,11 +26,12 @@ QWidget* value_widget(const Fact& fact) {
 
 FactGrid::FactGrid(QWidget* parent) : QWidget(parent), m_whole(new QVBoxLayout(this)) {
     m_whole->setContentsMargins(0, 0, 0, 0);
+    m_whole->addStretch(1);
 }
 
-void FactGrid::set_facts(const std::vector<Fact>& facts) {
+void FactGrid::set_facts(const std::vector<CardFact>& facts) {
     m_facts.clear();
-    for (const Fact& fact : facts) {
+    for (const CardFact& fact : facts) {
         if (!fact.value.isEmpty())
             m_facts.push_back(fact);
     }
@@ -49,14 +50,14 @@ void FactGrid::lay_out() {
     grid->setVerticalSpacing(scaled(4));
     const int lines = (static_cast<int>(m_facts.size()) + m_columns - 1) / m_columns;
     for (int i = 0; i < static_cast<int>(m_facts.size()); ++i) {
-        const Fact& fact = m_facts[static_cast<std::size_t>(i)];
+        const CardFact& fact = m_facts[static_cast<std::size_t>(i)];
         const int column = lines > 0 ? 2 * (i / lines) : 0;
         QLabel* name = make_soft_label(fact.name, Type::body, nullptr, false);
         grid->addWidget(name, i % lines, column, Qt::AlignTop);
         grid->addWidget(value_widget(fact), i % lines, column + 1, fact.state ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignTop);
         grid->setColumnStretch(column + 1, 1);
     }
-    m_whole->addWidget(m_grid);
+    m_whole->insertWidget(0, m_grid);
 }
 
 void FactGrid::resizeEvent(QResizeEvent* event) {

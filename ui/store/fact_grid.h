@@ -13,7 +13,7 @@ class QVBoxLayout;
 
 namespace soakbook::ui {
 
-struct Fact {
+struct CardFact {
     QString name;
     QString value;
     std::optional<State> state = {}; ///< its shape before the value
@@ -26,7 +26,7 @@ class FactGrid : public QWidget {
 public:
     explicit FactGrid(QWidget* parent = nullptr);
     /// Facts without a value are left out.
-    void set_facts(const std::vector<Fact>& facts);
+    void set_facts(const std::vector<CardFact>& facts);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -38,7 +38,7 @@ private:
 
     QVBoxLayout* m_whole;
     QWidget* m_grid = nullptr;
-    std::vector<Fact> m_facts;
+    std::vector<CardFact> m_facts;
     int m_columns = 1;
 };
 

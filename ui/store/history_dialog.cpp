@@ -63,7 +63,7 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     table->setObjectName(QStringLiteral("history_table"));
     auto* model = new RowsModel<Line>(columns(desk), [](const Line& row) { return row.id; }, table);
     table->set_rows_model(model);
-    table->set_start_widths({130, 90, 350, 200});
+    table->set_start_widths({120, 84, 300, 160});
     table->set_stretched_column(2);
     table->setSortingEnabled(false);
     std::vector<Line> rows;

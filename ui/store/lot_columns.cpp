@@ -28,7 +28,7 @@ QString containers(const Desk& desk, const Lot& lot) {
     const auto& entry = lot.entry;
     if (!entry.container_amount || *entry.container_amount <= 0 || !entry.amount)
         return {};
-    const QString size = amount_words(desk, entry.material, *entry.container_amount);
+    const QString size = lot_amount(desk, entry.material, *entry.container_amount);
     if (*entry.amount % *entry.container_amount != 0) {
         //: How large the containers of a delivery are; %1 what one holds
         return Words::tr("of %1").arg(size);
@@ -60,7 +60,7 @@ Column<Lot> left_column(const Desk& desk) {
             .text =
                 [&desk](const Lot& lot) {
                     //: In place of what is left of a delivery that is used up
-                    return lot.finished ? Words::tr("finished") : amount_words(desk, lot.entry.material, lot.left);
+                    return lot.finished ? Words::tr("finished") : lot_amount(desk, lot.entry.material, lot.left);
                 },
             .align = Qt::AlignRight,
             .type = CellType::strong,
@@ -84,7 +84,7 @@ std::vector<Column<Lot>> lot_columns(const Desk& desk) {
     columns.push_back(left_column(desk));
     //: Header of a column: the amount that came with a delivery
     columns.push_back({.header = Words::tr("Came"),
-                       .text = [&desk](const Lot& lot) { return amount_words(desk, lot.entry.material, lot.entry.amount.value_or(0)); },
+                       .text = [&desk](const Lot& lot) { return lot_amount(desk, lot.entry.material, lot.entry.amount.value_or(0)); },
                        .align = Qt::AlignRight,
                        .sort_key = [](const Lot& lot) { return amount_key(lot, lot.entry.amount.value_or(0)); }});
     //: Header of a column: number and size of the containers of a delivery

@@ -39,11 +39,10 @@ void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent
                                                 //: Title of a form; %1 the name of a delivery
                                                 : Words::tr("Count %1 anew").arg(lot.entry.name), parent);
     dialog->setObjectName(QStringLiteral("recount_lot_form"));
-    dialog->set_wanted_width(560);
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: Under the title of a form; %1 an amount
-    form->set_intro(Words::tr("By what was entered, %1 are left.").arg(amount_words(desk, lot.entry.material, lot.left)));
+    form->set_intro(Words::tr("By what was entered, %1 are left.").arg(lot_amount(desk, lot.entry.material, lot.left)));
     //: A field's label: what is left of a delivery
     const QString label = Words::tr("Left now");
     MassField* mass = by_mass ? form->add(label, new MassField(desk, MassSize::large), QStringLiteral("left")) : nullptr;
@@ -74,7 +73,7 @@ void open_finish_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent)
     //: Under the title of a form; %1 an amount
     dialog->form()->set_intro(Words::tr("It is offered for no batch any more and stays in the list. By what was entered, %1 are left; nothing is "
                                         "written about them.")
-                                  .arg(amount_words(desk, lot.entry.material, lot.left)));
+                                  .arg(lot_amount(desk, lot.entry.material, lot.left)));
     //: Filled button of a form
     dialog->form()->set_primary(Words::tr("It is finished"));
     dialog->form()->set_commit(
@@ -90,7 +89,7 @@ std::vector<work::CorrectionLine> lot_history(const Desk& desk, const work::LotL
             continue;
         for (QString* value : {&line.before, &line.after}) {
             if (!value->isEmpty())
-                *value = amount_words(desk, lot.entry.material, value->toLongLong());
+                *value = lot_amount(desk, lot.entry.material, value->toLongLong());
         }
     }
     return lines;

@@ -2,8 +2,11 @@
 #include "ui/store/lots_page.h"
 
 #include "ui/parts/cards.h"
+#include "ui/parts/flow_layout.h"
 #include "ui/parts/lot_form.h"
 #include "ui/parts/record_table.h"
+#include "ui/parts/theme.h"
+#include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/history_dialog.h"
 #include "ui/store/lot_columns.h"
@@ -55,7 +58,6 @@ void LotsPage::make_content() {
     figures->column()->addWidget(m_sentence);
     whole->addWidget(figures);
     auto* card = new Card(heading());
-    make_buttons(card);
     card->set_flush();
     //: Read aloud: the choices of which deliveries a table shows
     m_filter = new FilterRow(QStringLiteral("lots_filter"), tr("Which deliveries"));
@@ -64,8 +66,7 @@ void LotsPage::make_content() {
     //: Choice of which deliveries are shown: finished ones too
     m_filter->add(Shown::all, QStringLiteral("all"), tr("All"));
     m_filter->choose(Shown::in_use);
-    m_filter->setContentsMargins(12, 0, 12, 12);
-    card->column()->addWidget(m_filter);
+    card->column()->addWidget(make_buttons(card));
     //: Read aloud: the name of a table
     m_table = new RecordTable(QStringLiteral("store/lots"), tr("Deliveries, newest first"));
     m_table->setObjectName(QStringLiteral("store_lots"));
@@ -83,22 +84,33 @@ void LotsPage::make_content() {
     connect(m_table, &RecordTable::opened, this, &LotsPage::correct);
 }
 
-void LotsPage::make_buttons(Card* card) {
-    const auto add = [card](const QString& words, const char* name, bool primary = false) {
-        QPushButton* button = card->add_head_button(words, primary);
+QWidget* LotsPage::make_buttons(Card* card) {
+    //: Filled button: opens the form of a delivery
+    QPushButton* enter = card->add_head_button(tr("New delivery"), true);
+    enter->setObjectName(QStringLiteral("new_delivery"));
+    auto* row = new QWidget;
+    auto* flow = new FlowLayout(24, 6, row);
+    row->setContentsMargins(12, 0, 12, 12);
+    flow->addWidget(m_filter);
+    auto* buttons = new QWidget;
+    auto* button_flow = new FlowLayout(6, 6, buttons);
+    flow->addWidget(buttons);
+    const auto add = [button_flow](const QString& words, const char* name) {
+        auto* button = new QPushButton(words);
         button->setObjectName(QLatin1String(name));
+        button->setAutoDefault(true);
+        set_kind(button, "row");
+        button_flow->addWidget(button);
         return button;
     };
-    //: Button: what a delivery's record said before
-    m_history = add(tr("History"), "lot_history");
-    //: Button: a delivery is used up
-    m_finish = add(tr("Finished"), "lot_finished");
-    //: Button: what is left of a delivery was counted or weighed
-    m_recount = add(tr("Count anew"), "lot_recount");
     //: Button: puts a delivery right
     m_correct = add(tr("Correct"), "lot_correct");
-    //: Filled button: opens the form of a delivery
-    QPushButton* enter = add(tr("New delivery"), "new_delivery", true);
+    //: Button: what is left of a delivery was counted or weighed
+    m_recount = add(tr("Count anew"), "lot_recount");
+    //: Button: a delivery is used up
+    m_finish = add(tr("Finished"), "lot_finished");
+    //: Button: what a delivery's record said before
+    m_history = add(tr("History"), "lot_history");
     connect(enter, &QPushButton::clicked, this, [this] { enter_delivery(); });
     connect(m_correct, &QPushButton::clicked, this, &LotsPage::correct);
     connect(m_recount, &QPushButton::clicked, this, [this] {
@@ -115,6 +127,7 @@ void LotsPage::make_buttons(Card* card) {
             open_history(m_desk, tr("History of %1").arg(lot->entry.name), lot_history(m_desk, *lot), this);
         }
     });
+    return row;
 }
 
 void LotsPage::enter_delivery(const QVariant& material) {
@@ -150,7 +163,7 @@ void LotsPage::say_left(const std::vector<work::LotLine>& open) {
         for (const work::LotLine& lot : open)
             left += lot.entry.material == material ? lot.left : 0;
         //: In a sentence of figures; %1 a material, %2 how much of it is left
-        m_sentence->add(tr("%1 <b>%2</b>").arg(material_word(material), amount_words(m_desk, material, left)));
+        m_sentence->add(tr("%1 <b>%2</b>").arg(material_word(material), lot_amount(m_desk, material, left)));
     }
     const auto past = std::count_if(open.begin(), open.end(), [](const work::LotLine& lot) { return lot.past_date; });
     if (past > 0) {
@@ -161,8 +174,7 @@ void LotsPage::say_left(const std::vector<work::LotLine>& open) {
 
 void LotsPage::show_rows() {
     m_rows->set_rows(work::lots(m_desk.workbook(), m_desk.today(), m_filter->chosen() == Shown::in_use));
-    if (m_table->current_id() == 0 && m_rows->rowCount() > 0)
-        m_table->choose(m_rows->id_at(0));
+    choose_some_row(*m_table);
     settle_buttons();
 }
 
@@ -180,7 +192,7 @@ void LotsPage::show_lot(qint64 lot) {
         m_filter->choose(Shown::all);
         show_rows();
     }
-    m_table->choose(lot);
+    choose_rows(*m_table, {lot});
 }
 
 void LotsPage::take_focus() {

@@ -33,7 +33,7 @@ public:
 
 private:
     void make_content();
-    void make_buttons(Card* card);
+    QWidget* make_buttons(Card* card);
     void show_rows();
     void settle_buttons();
     void say_left(const std::vector<work::LotLine>& open);

@@ -37,7 +37,6 @@ using Move = std::function<std::optional<work::Refusal>(const QString& stands)>;
 void open_move(Desk& desk, const QString& title, const QString& stands, QWidget* parent, Move move) {
     auto* dialog = new FormDialog(desk, title, parent);
     dialog->setObjectName(QStringLiteral("move_form"));
-    dialog->set_wanted_width(480);
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: A field's label: where bags or pails stand from now on

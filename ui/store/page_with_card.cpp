@@ -10,8 +10,8 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int card_width = 290;
-constexpr int least_left = 440;
+constexpr int card_width = 280;
+constexpr int least_left = 420;
 constexpr int gap = 16;
 
 } // namespace

@@ -51,6 +51,7 @@ QPushButton* PailCard::add_button(const QString& words, const char* name) {
     auto* button = new QPushButton(words, m_buttons);
     button->setObjectName(QLatin1String(name));
     button->setAutoDefault(true);
+    set_kind(button, "row");
     m_flow->addWidget(button);
     return button;
 }
@@ -119,7 +120,7 @@ void PailCard::show_one() {
         //: Name of a fact of a pail: the mass in it
         {tr("Net mass"), m_desk.large(pail().mass, scale_decimals)},
         //: Name of a fact of a pail
-        {tr("Strength"), strength_words(m_desk, pail().strength)},
+        {tr("Strength"), strength_or_unknown(m_desk, pail().strength)},
         //: Name of a fact of a pail: the day it was sealed
         {tr("Sealed"), m_desk.day(pail().sealed_on)},
         //: Name of a fact of a pail: the day on which the oldest liquid in it was mixed

@@ -63,7 +63,7 @@ std::vector<Column<Pail>> pail_columns(const Desk& desk) {
     columns.push_back(mass_column(desk));
     //: Header of a column: the strength of the liquid in a pail
     columns.push_back({.header = Words::tr("Strength"),
-                       .text = [&desk](const Pail& pail) { return strength_words(desk, pail.strength); },
+                       .text = [&desk](const Pail& pail) { return strength_or_unknown(desk, pail.strength); },
                        .align = Qt::AlignRight,
                        .sort_key = [](const Pail& pail) {
                            return pail.strength ? QVariant::fromValue<qlonglong>(pail.strength->count) : QVariant();
@@ -97,7 +97,7 @@ std::vector<Column<Pail>> pail_columns(const Desk& desk) {
     return columns;
 }
 
-std::vector<int> pail_column_widths() { return {68, 148, 84, 84, 74, 108, 110, 70, 106, 106, 76, 118}; }
+std::vector<int> pail_column_widths() { return {70, 148, 84, 92, 78, 104, 92, 70, 108, 112, 76, 122}; }
 int pail_stretched_column() { return 6; }
 
 } // namespace soakbook::ui

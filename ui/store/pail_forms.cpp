@@ -69,13 +69,13 @@ void open_discard_pail_form(Desk& desk, const work::PailLine& pail, QWidget* par
         return refusal_of(work::discard_pail(desk.workbook(), id, day->value(), reason->value(), desk.doing()));
     });
     dialog->open();
+    reason->take_focus();
 }
 
 void open_correct_pail_form(Desk& desk, const work::PailLine& pail, QWidget* parent) {
     //: Title of a form; %1 the code of a pail
     auto* dialog = new FormDialog(desk, Words::tr("Correct the mass of pail %1").arg(pail.code), parent);
     dialog->setObjectName(QStringLiteral("correct_pail_form"));
-    dialog->set_wanted_width(560);
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: Under the title of a form; %1 a mass
@@ -93,6 +93,7 @@ void open_correct_pail_form(Desk& desk, const work::PailLine& pail, QWidget* par
         return refusal_of(work::correct_pail(desk.workbook(), id, *mass->value(), desk.doing(reason->value())));
     });
     dialog->open();
+    mass->take_focus();
 }
 
 } // namespace soakbook::ui

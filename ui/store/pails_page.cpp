@@ -4,13 +4,13 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
+#include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/page_with_card.h"
 #include "ui/store/pail_card.h"
 #include "ui/store/pail_columns.h"
 #include "ui/store/store_cautions.h"
 
-#include <QItemSelectionModel>
 #include <QLabel>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -130,8 +130,7 @@ void PailsPage::say_figures(const std::vector<PailLine>& standing) {
 
 void PailsPage::show_rows() {
     m_rows->set_rows(work::pails(m_desk.workbook(), m_desk.today(), m_filter->chosen() == Shown::all));
-    if (m_table->chosen_ids().empty() && m_rows->rowCount() > 0)
-        m_table->choose(m_rows->id_at(0));
+    choose_some_row(*m_table);
     show_chosen();
 }
 
@@ -150,17 +149,7 @@ bool PailsPage::show_pails(const std::vector<qint64>& pails) {
         m_filter->choose(Shown::all);
         show_rows();
     }
-    bool any = false;
-    for (const qint64 id : pails) {
-        const int row = m_rows->row_of(id);
-        if (row < 0)
-            continue;
-        if (!any)
-            m_table->choose(id);
-        m_table->selectionModel()->select(m_rows->index(row, 0), QItemSelectionModel::Select | QItemSelectionModel::Rows);
-        any = true;
-    }
-    return any;
+    return choose_rows(*m_table, pails);
 }
 
 void PailsPage::take_focus() {

@@ -9,11 +9,18 @@
 
 namespace soakbook::ui {
 
+namespace {
+
+constexpr int least_chart_height = 124;
+
+} // namespace
+
 StockCard::StockCard(Desk& desk, QWidget* parent)
     : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_chart(new StockByMonthChart), m_frame(new ChartFrame(m_chart)) {
     setObjectName(QStringLiteral("store_stock"));
     m_sentence->setObjectName(QStringLiteral("store_sentence"));
     m_frame->setObjectName(QStringLiteral("store_chart"));
+    m_frame->set_least_height(least_chart_height);
     column()->addWidget(m_sentence);
     column()->addWidget(m_frame);
 }
@@ -41,8 +48,6 @@ void StockCard::say_figures(const work::StockFigures& figures) {
         //: In the sentence over the chart of stock; %n strips are past their use-by day
         m_sentence->add(State::past, tr("%n past the limit", nullptr, figures.past_limit));
     }
-    //: In the sentence over the chart of stock; %n bags with strips in them
-    m_sentence->add(tr("in <b>%n</b> bag(s)", nullptr, figures.bags_in_stock));
 }
 
 QString StockCard::rounds_words() const {
@@ -56,10 +61,10 @@ QString StockCard::rounds_words() const {
     }
     if (months.isEmpty()) {
         //: Under the chart of stock, while no round is planned
-        return tr("Strips by the month of their limit. No planned round wants any.");
+        return tr("By the month of the limit. No planned round wants strips.");
     }
     //: Under the chart of stock; %1 such as "104 in Sep, 230 in Mar"
-    return tr("Strips by the month of their limit. Planned rounds want %1.").arg(months.join(QStringLiteral(", ")));
+    return tr("By the month of the limit. Planned rounds want %1.").arg(months.join(QStringLiteral(", ")));
 }
 
 } // namespace soakbook::ui

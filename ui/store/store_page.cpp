@@ -95,7 +95,7 @@ void StorePage::show_list() {
          {},
          m_bags->heading(),
          //: In a list, under "Bags"; %n bags with strips in them
-         tr("%n with strips", nullptr, stock.bags_in_stock),
+         stock.bags_in_stock == 0 ? tr("none") : tr("%n with strips", nullptr, stock.bags_in_stock),
          bags_state,
          //: In a list, beside "Bags": some are near their limit
          bags_state == State::near ? tr("near") : QString()},
@@ -103,7 +103,7 @@ void StorePage::show_list() {
          {},
          m_pails->heading(),
          //: In a list, under "Pails"; %1 their mass together; %n pails
-         stock.pails == 0 ? tr("none") : tr("%n, %1", nullptr, stock.pails).arg(m_desk.large(stock.in_pails, 1)),
+         stock.pails == 0 ? tr("none") : tr("%n, together %1", nullptr, stock.pails).arg(m_desk.large(stock.in_pails, 1)),
          waiting ? std::optional(State::near) : std::nullopt,
          //: In a list, beside "Pails": some wait longer than allowed
          waiting ? tr("waiting") : QString()},
@@ -111,7 +111,7 @@ void StorePage::show_list() {
          {},
          m_lots->heading(),
          //: In a list, under "Deliveries"; %n of them are not used up
-         tr("%n in use", nullptr, static_cast<int>(lots.size())),
+         lots.empty() ? tr("none") : tr("%n in use", nullptr, static_cast<int>(lots.size())),
          past_date ? std::optional(State::past) : std::nullopt,
          //: In a list, beside "Deliveries": some are past their best-before day
          past_date ? tr("past date") : QString()},

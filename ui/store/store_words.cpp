@@ -116,7 +116,7 @@ std::optional<State> label_shape(const QString& label) {
     return label == QLatin1String("stale") ? std::optional(State::near) : std::nullopt;
 }
 
-QString strength_words(const Habits& habits, const std::optional<maths::Fraction>& strength) {
+QString strength_or_unknown(const Habits& habits, const std::optional<maths::Fraction>& strength) {
     //: The strength of a liquid is not known
     return strength ? habits.percent(*strength) : Words::tr("unknown");
 }
@@ -143,7 +143,7 @@ bool is_by_mass(work::MaterialKind material) {
     return material == work::MaterialKind::acid || material == work::MaterialKind::glycerine;
 }
 
-QString amount_words(const Habits& habits, work::MaterialKind material, qint64 amount) {
+QString lot_amount(const Habits& habits, work::MaterialKind material, qint64 amount) {
     return is_by_mass(material) ? habits.large(maths::Mass{amount}, scale_decimals) : habits.count(amount);
 }
 
@@ -169,7 +169,7 @@ QString days_left_words(const work::BagLine& bag) {
     return Words::tr("%n day(s) left", nullptr, *bag.days_left);
 }
 
-std::optional<int> as_int(std::optional<qint64> n) {
+std::optional<int> as_strips(std::optional<qint64> n) {
     constexpr qint64 most = std::numeric_limits<int>::max();
     return n ? std::optional(static_cast<int>(std::min(*n, most))) : std::nullopt;
 }

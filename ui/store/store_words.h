@@ -23,17 +23,17 @@ QString label_word(const QString& label);
 /// The label's shape: a tick, a triangle, or none.
 std::optional<State> label_shape(const QString& label);
 
-QString strength_words(const Habits& habits, const std::optional<maths::Fraction>& strength);
+QString strength_or_unknown(const Habits& habits, const std::optional<maths::Fraction>& strength);
 QString material_word(work::MaterialKind material);
 bool is_by_mass(work::MaterialKind material);
 /// An amount of a delivery: a mass for acid and glycerine, a number for strips and bags.
-QString amount_words(const Habits& habits, work::MaterialKind material, qint64 amount);
+QString lot_amount(const Habits& habits, work::MaterialKind material, qint64 amount);
 /// "41 of 80"; empty for a label without a bag.
 QString strips_words(const Habits& habits, const work::BagLine& bag);
 /// "13 days left", "4 days past"; empty for a bag that is gone.
 QString days_left_words(const work::BagLine& bag);
 /// A count as core/work takes it; what is larger than any stays refused as too large.
-std::optional<int> as_int(std::optional<qint64> n);
+std::optional<int> as_strips(std::optional<qint64> n);
 /// A difference with its sign.
 QString with_sign(const Habits& habits, int n);
 
