@@ -21,8 +21,9 @@ namespace soakbook::ui {
 using work::BagState;
 
 BagCard::BagCard(Desk& desk, QWidget* parent)
-    : Card({}, parent), m_desk(desk), m_state(new StateMark(State::ready)), m_facts(new FactGrid), m_buttons(new QWidget),
-      m_flow(new FlowLayout(6, 6, m_buttons)), m_story_head(nullptr), m_story(new BagStory(desk)) {
+    : Card({}, parent), m_desk(desk), m_state(new StateMark(State::ready)), m_facts(new FactGrid),
+      m_buttons(new QWidget), m_flow(new FlowLayout(6, 6, m_buttons)), m_story_head(nullptr),
+      m_story(new BagStory(desk)) {
     setObjectName(QStringLiteral("bag_card"));
     add_head_widget(m_state);
     column()->addWidget(m_facts);
@@ -31,8 +32,8 @@ BagCard::BagCard(Desk& desk, QWidget* parent)
     //: Heading of a list of what happened to a bag
     m_story_head = make_label(tr("What happened"), Type::small_strong);
     column()->addWidget(m_story_head);
-    column()->addWidget(m_story, 1);
-    column()->addStretch(0);
+    column()->addWidget(m_story);
+    column()->addStretch(1);
     auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), this);
     back->setContext(Qt::WidgetWithChildrenShortcut);
     connect(back, &QShortcut::activated, this, &BagCard::left);
@@ -89,7 +90,9 @@ void BagCard::make_buttons() {
     connect(m_fill, &QPushButton::clicked, this, [this] { show_shed("fill_reserved"); });
 }
 
-void BagCard::show_shed(const char* task) { Q_EMIT wishes({PlaceName::shed, QLatin1String(task), {bag().batch.value}, {}}); }
+void BagCard::show_shed(const char* task) {
+    Q_EMIT wishes({PlaceName::shed, QLatin1String(task), {bag().batch.value}, {}});
+}
 
 std::vector<work::BagLine> BagCard::with_strips() const {
     std::vector<work::BagLine> bags;
@@ -124,7 +127,8 @@ void BagCard::show_bags(const std::vector<work::BagLine>& bags) {
         //: Heading of a card while no bag is chosen
         set_heading(tr("No bag chosen"));
         //: In a card; its name, and what stands there while no bag is chosen
-        m_facts->set_facts({{QString(), tr("Choose a bag: all about it stands here then. Shift and Ctrl choose several.")}});
+        m_facts->set_facts(
+            {{QString(), tr("Choose a bag: all about it stands here then. Shift and Ctrl choose several.")}});
     } else {
         //: Heading of a card; %n bags are chosen
         set_heading(tr("%n bag(s) chosen", nullptr, static_cast<int>(bags.size())));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The card of the bag that is chosen: everything about it, what happened to it, and what can be done with it. Of several
-// bags: what they are together, and what can be done with all of them.
+// The card of the bag that is chosen: everything about it, what happened to it, and what can be done with it. Of
+// several bags: what they are together, and what can be done with all of them.
 #pragma once
 
 #include "core/work/store_view.h"

@@ -35,7 +35,8 @@ Column<Bag> days_left_column(const Desk& desk) {
     return {.header = Words::tr("Days"),
             .text =
                 [&desk](const Bag& bag) {
-                    return bag.days_left && bag.left > 0 ? with_sign(desk, *bag.days_left).remove(QLatin1Char('+')) : QString();
+                    return bag.days_left && bag.left > 0 ? with_sign(desk, *bag.days_left).remove(QLatin1Char('+'))
+                                                         : QString();
                 },
             .align = Qt::AlignRight,
             .sort_key = [](const Bag& bag) { return bag.days_left ? QVariant(*bag.days_left) : QVariant(); },
@@ -58,7 +59,8 @@ Column<Bag> opened_column(const Desk& desk) {
 std::vector<Column<Bag>> bag_columns(const Desk& desk) {
     std::vector<Column<Bag>> columns;
     //: Header of a column: the code of a bag
-    columns.push_back({.header = Words::tr("Bag"), .text = [](const Bag& bag) { return bag.code; }, .type = CellType::code});
+    columns.push_back(
+        {.header = Words::tr("Bag"), .text = [](const Bag& bag) { return bag.code; }, .type = CellType::code});
     //: Header of a column: resting, ready, near the limit
     columns.push_back({.header = Words::tr("State"),
                        .text = [](const Bag& bag) { return bag_state_word(bag.state); },
@@ -80,13 +82,17 @@ std::vector<Column<Bag>> bag_columns(const Desk& desk) {
                        .type = CellType::soft,
                        .tip = [](const Bag& bag) { return bag.stands; }});
     //: Header of a column: whether a label was printed
-    columns.push_back({.header = Words::tr("Label"),
-                       .text = [](const Bag& bag) { return bag.state == work::BagState::made_void ? QString() : label_word(bag.label); },
-                       .state = [](const Bag& bag) {
-                           return bag.state == work::BagState::made_void ? std::nullopt : label_shape(bag.label);
-                       }});
+    columns.push_back(
+        {.header = Words::tr("Label"),
+         .text =
+             [](const Bag& bag) { return bag.state == work::BagState::made_void ? QString() : label_word(bag.label); },
+         .state =
+             [](const Bag& bag) {
+                 return bag.state == work::BagState::made_void ? std::nullopt : label_shape(bag.label);
+             }});
     //: Header of a column: the code of a batch
-    columns.push_back({.header = Words::tr("Batch"), .text = [](const Bag& bag) { return bag.batch_code; }, .type = CellType::code});
+    columns.push_back(
+        {.header = Words::tr("Batch"), .text = [](const Bag& bag) { return bag.batch_code; }, .type = CellType::code});
     //: Header of a column: the day a bag was sealed
     columns.push_back(day_column(desk, Words::tr("Sealed"), &Bag::sealed_on, true));
     //: Header of a column: the day on which a bag's rest ends
@@ -95,7 +101,11 @@ std::vector<Column<Bag>> bag_columns(const Desk& desk) {
     return columns;
 }
 
-std::vector<int> bag_column_widths() { return {70, 148, 86, 108, 56, 88, 122, 70, 108, 96, 96}; }
-int bag_stretched_column() { return 5; }
+std::vector<int> bag_column_widths() {
+    return {70, 148, 86, 108, 56, 88, 122, 70, 108, 96, 96};
+}
+int bag_stretched_column() {
+    return 5;
+}
 
 } // namespace soakbook::ui

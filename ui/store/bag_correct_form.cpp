@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A bag put right or made void.
-#include "ui/store/bag_forms.h"
-
 #include "core/work/bag.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/form_dialog.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
+#include "ui/store/bag_forms.h"
 #include "ui/store/reason_field.h"
 #include "ui/store/store_words.h"
 
@@ -21,7 +20,8 @@ struct Words {
 };
 
 /// What differs from what stands there; the rest is left as it is.
-work::BagCorrection correction(const work::BagLine& bag, const CountField& packed, const MassField& net, const DayField& sealed) {
+work::BagCorrection correction(const work::BagLine& bag, const CountField& packed, const MassField& net,
+                               const DayField& sealed) {
     work::BagCorrection entry;
     entry.bag = bag.id;
     if (const auto n = packed.value(); n && *n != bag.packed.value_or(0))
@@ -33,7 +33,9 @@ work::BagCorrection correction(const work::BagLine& bag, const CountField& packe
     return entry;
 }
 
-work::Refusal missing(const char* field) { return {work::Why::missing, QLatin1String(field), {}, false}; }
+work::Refusal missing(const char* field) {
+    return {work::Why::missing, QLatin1String(field), {}, false};
+}
 
 } // namespace
 
@@ -43,10 +45,12 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
     dialog->setObjectName(QStringLiteral("correct_bag_form"));
     FormFrame* form = dialog->form();
     //: Under the title of a form
-    form->set_intro(Words::tr("What was wrong when the bag was filled. A label that was printed is wrong then and is printed again; rest and "
-                              "limit follow the day it was sealed."));
+    form->set_intro(Words::tr(
+        "What was wrong when the bag was filled. A label that was printed is wrong then and is printed again; rest and "
+        "limit follow the day it was sealed."));
     //: A field's label: strips that were put into a bag; and the unit behind the number
-    auto* packed = form->add(Words::tr("Strips packed"), new CountField(desk, Words::tr("strips")), QStringLiteral("packed"));
+    auto* packed =
+        form->add(Words::tr("Strips packed"), new CountField(desk, Words::tr("strips")), QStringLiteral("packed"));
     //: A field's label: the weight of what is in a bag
     auto* net = form->add(Words::tr("Contents weighed"), new MassField(desk, MassSize::large), QStringLiteral("net"));
     //: A field's label: the day a bag was sealed
@@ -74,17 +78,18 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
 
 void open_void_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
     //: Title of a form; %1 the code of a bag
-    FormDialog* dialog = ask_reason(desk, parent, Words::tr("Make bag %1 void").arg(bag.code),
-                                    bag.packed
-                                        //: Under the title of a form
-                                        ? Words::tr("For a burst bag, or one that was entered by mistake. It stays in the list of all bags, counts "
-                                                    "nowhere any more, and its code is never given out again.")
-                                        //: Under the title of a form
-                                        : Words::tr("For a spoilt label. Its code is never given out again."),
-                                    //: Filled button of a form
-                                    Words::tr("Make it void"), [&desk, id = bag.id](const QString& reason) {
-                                        return refusal_of(work::void_bag(desk.workbook(), id, desk.doing(reason)));
-                                    });
+    FormDialog* dialog = ask_reason(
+        desk, parent, Words::tr("Make bag %1 void").arg(bag.code),
+        bag.packed
+            //: Under the title of a form
+            ? Words::tr("For a burst bag, or one that was entered by mistake. It stays in the list of all bags, counts "
+                        "nowhere any more, and its code is never given out again.")
+            //: Under the title of a form
+            : Words::tr("For a spoilt label. Its code is never given out again."),
+        //: Filled button of a form
+        Words::tr("Make it void"), [&desk, id = bag.id](const QString& reason) {
+            return refusal_of(work::void_bag(desk.workbook(), id, desk.doing(reason)));
+        });
     dialog->setObjectName(QStringLiteral("void_form"));
 }
 

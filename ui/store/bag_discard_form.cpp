@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/store/bag_forms.h"
-
 #include "core/work/stock.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/form_dialog.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
+#include "ui/store/bag_forms.h"
 #include "ui/store/reason_field.h"
 #include "ui/store/store_cautions.h"
 #include "ui/store/store_words.h"
@@ -44,7 +43,8 @@ int strips_in(const std::vector<work::BagLine>& bags) {
 }
 
 bool all_past(const std::vector<work::BagLine>& bags) {
-    return std::all_of(bags.begin(), bags.end(), [](const work::BagLine& bag) { return bag.state == work::BagState::past_limit; });
+    return std::all_of(bags.begin(), bags.end(),
+                       [](const work::BagLine& bag) { return bag.state == work::BagState::past_limit; });
 }
 
 QString intro(const std::vector<work::BagLine>& bags) {
@@ -69,7 +69,8 @@ void show_what_stays(FormFrame& form, const CountField& strips, int left) {
         form.result()->set_text(Words::tr("Nothing stays: the bag is <b>gone</b> from then on."));
     } else {
         //: What follows from a number of strips thrown away; %n strips
-        form.result()->set_text(Words::tr("<b>%n</b> strip(s) stay in the bag.", nullptr, left - static_cast<int>(*typed)));
+        form.result()->set_text(
+            Words::tr("<b>%n</b> strip(s) stay in the bag.", nullptr, left - static_cast<int>(*typed)));
     }
 }
 
@@ -89,7 +90,8 @@ void open_discard_form(Desk& desk, const std::vector<work::BagLine>& bags, QWidg
     CountField* strips = nullptr;
     if (one) {
         //: A field's label: how many strips are thrown away; and the unit behind the number
-        strips = form->add(Words::tr("Strips thrown away"), new CountField(desk, Words::tr("strips")), QStringLiteral("strips"));
+        strips = form->add(Words::tr("Strips thrown away"), new CountField(desk, Words::tr("strips")),
+                           QStringLiteral("strips"));
         strips->setObjectName(QStringLiteral("discard_strips"));
         strips->set_value(bags.front().left);
         QObject::connect(form, &FormFrame::edited, strips,
@@ -110,9 +112,10 @@ void open_discard_form(Desk& desk, const std::vector<work::BagLine>& bags, QWidg
     for (const work::BagLine& bag : bags)
         ids.push_back(bag.id);
     form->set_commit([&desk, ids, strips, day, reason](const work::Confirmed&) {
-        return strips != nullptr ? refusal_of(work::discard_strips(desk.workbook(), ids.front(), as_strips(strips->value()), day->value(),
-                                                                   reason->value(), desk.doing()))
-                                 : refusal_of(work::discard_bags(desk.workbook(), ids, day->value(), reason->value(), desk.doing()));
+        return strips != nullptr
+                   ? refusal_of(work::discard_strips(desk.workbook(), ids.front(), as_strips(strips->value()),
+                                                     day->value(), reason->value(), desk.doing()))
+                   : refusal_of(work::discard_bags(desk.workbook(), ids, day->value(), reason->value(), desk.doing()));
     });
     dialog->open();
     if (strips != nullptr)

@@ -34,7 +34,9 @@ QString gone_words(const Desk& desk, const work::BagLine& bag) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString day_words(const Desk& desk, const std::optional<maths::Day>& day) { return day ? desk.day(*day) : QString(); }
+QString day_words(const Desk& desk, const std::optional<maths::Day>& day) {
+    return day ? desk.day(*day) : QString();
+}
 
 } // namespace
 
@@ -49,7 +51,8 @@ std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag) {
     //: Name of a fact of a bag: where the strips went that are not in it any more
     facts.push_back({Words::tr("Taken out"), gone_words(desk, bag)});
     //: Name of a fact of a bag
-    facts.push_back({Words::tr("Acid a strip"), bag.acid_per_strip ? desk.small(*bag.acid_per_strip, strip_decimals) : QString()});
+    facts.push_back(
+        {Words::tr("Acid a strip"), bag.acid_per_strip ? desk.small(*bag.acid_per_strip, strip_decimals) : QString()});
     //: Name of a fact of a bag: the strength of the liquid
     facts.push_back({Words::tr("Strength"), bag.strength ? desk.percent(*bag.strength) : QString()});
     //: Name of a fact of a bag: weight of what is in it, when it was sealed
@@ -63,7 +66,8 @@ std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag) {
     //: Name of a fact of a bag: the last day it may be used
     facts.push_back({Words::tr("Use by"), days.isEmpty() ? limit : QString(limit + QStringLiteral(", ") + days)});
     //: Name of a fact of a bag: the day it was opened
-    facts.push_back({Words::tr("Opened"), day_words(desk, bag.opened_on), bag.opened_too_long ? std::optional(State::near) : std::nullopt});
+    facts.push_back({Words::tr("Opened"), day_words(desk, bag.opened_on),
+                     bag.opened_too_long ? std::optional(State::near) : std::nullopt});
     //: Name of a fact of a bag: the day it was sealed again after it was opened
     facts.push_back({Words::tr("Resealed"), day_words(desk, bag.resealed_on)});
     //: Name of a fact of a bag: where it stands

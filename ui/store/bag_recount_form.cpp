@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A bag opened, sealed again, counted anew.
-#include "ui/store/bag_forms.h"
-
 #include "core/work/stock.h"
 #include "ui/parts/form_dialog.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
+#include "ui/store/bag_forms.h"
 #include "ui/store/day_form.h"
 #include "ui/store/reason_field.h"
 #include "ui/store/store_words.h"
@@ -34,7 +33,8 @@ void open_recount_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
     form->set_intro(Words::tr("By what was entered, %n strip(s) are left in it.", nullptr, bag.left));
     form->set_columns(1);
     //: A field's label: strips counted in a bag; and the unit behind the number
-    auto* left = form->add(Words::tr("Strips counted"), new CountField(desk, Words::tr("strips")), QStringLiteral("left"));
+    auto* left =
+        form->add(Words::tr("Strips counted"), new CountField(desk, Words::tr("strips")), QStringLiteral("left"));
     left->setObjectName(QStringLiteral("recount_left"));
     const QStringList picks{
         //: A usual reason why a count is put right
@@ -53,27 +53,31 @@ void open_recount_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
             return;
         }
         //: What follows from a count; %1 a number with its sign
-        form->result()->set_text(Words::tr("The difference of <b>%1</b> is written down.").arg(with_sign(desk, static_cast<int>(*counted) - was)));
+        form->result()->set_text(Words::tr("The difference of <b>%1</b> is written down.")
+                                     .arg(with_sign(desk, static_cast<int>(*counted) - was)));
     });
     //: Filled button of a form
     form->set_primary(Words::tr("Set the count"));
     form->set_commit([&desk, id = bag.id, left, reason](const work::Confirmed&) {
-        return refusal_of(work::recount_bag(desk.workbook(), id, as_strips(left->value()), reason->value(), desk.doing()));
+        return refusal_of(
+            work::recount_bag(desk.workbook(), id, as_strips(left->value()), reason->value(), desk.doing()));
     });
     dialog->open();
 }
 
 void open_bag_opened_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
-    const DayForm form{QStringLiteral("opened_form"),
-                       //: Title of a form; %1 the code of a bag
-                       Words::tr("Bag %1 was opened").arg(bag.code),
-                       //: Under the title of a form
-                       Words::tr("Strips draw water from the air once a bag is open. Its days run from the first opening, also when it "
-                                 "is sealed again."),
-                       //: A field's label: the day a bag was opened
-                       Words::tr("Opened on"),
-                       //: Filled button of a form
-                       Words::tr("Enter it")};
+    const DayForm form{
+        QStringLiteral("opened_form"),
+        //: Title of a form; %1 the code of a bag
+        Words::tr("Bag %1 was opened").arg(bag.code),
+        //: Under the title of a form
+        Words::tr(
+            "Strips draw water from the air once a bag is open. Its days run from the first opening, also when it "
+            "is sealed again."),
+        //: A field's label: the day a bag was opened
+        Words::tr("Opened on"),
+        //: Filled button of a form
+        Words::tr("Enter it")};
     open_day_form(desk, form, parent, [&desk, id = bag.id](std::optional<maths::Day> on) {
         return refusal_of(work::open_bag(desk.workbook(), id, on, desk.doing()));
     });

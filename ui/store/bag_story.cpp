@@ -1,31 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/store/bag_story.h"
 
-#include "ui/parts/theme.h"
-#include "ui/store/fact_grid.h"
 #include "ui/store/store_words.h"
 
 #include <cstdlib>
 
 namespace soakbook::ui {
 
-namespace {
-
-constexpr int least_height = 88;
-
-} // namespace
-
-BagStory::BagStory(Desk& desk, QWidget* parent) : QScrollArea(parent), m_desk(desk), m_lines(new FactGrid) {
+BagStory::BagStory(Desk& desk, QWidget* parent) : FactGrid(parent), m_desk(desk) {
     setObjectName(QStringLiteral("bag_story"));
     //: Read aloud: the name of a list
     setAccessibleName(tr("What happened to this bag"));
-    setWidgetResizable(true);
-    setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setMinimumHeight(scaled(least_height));
-    setWidget(m_lines);
-    viewport()->setAutoFillBackground(false);
-    m_lines->setAutoFillBackground(false);
 }
 
 QString BagStory::what(const work::BagEvent& event) const {
@@ -61,7 +46,7 @@ void BagStory::show_bag(work::BagId bag) {
         const QString words = event.made_void ? tr("void: %1").arg(what(event)) : what(event);
         lines.push_back({m_desk.day(event.on), words});
     }
-    m_lines->set_facts(lines);
+    set_facts(lines);
 }
 
 } // namespace soakbook::ui

@@ -4,14 +4,11 @@
 
 #include "core/work/store_view.h"
 #include "ui/parts/desk.h"
-
-#include <QScrollArea>
+#include "ui/store/fact_grid.h"
 
 namespace soakbook::ui {
 
-class FactGrid;
-
-class BagStory : public QScrollArea {
+class BagStory : public FactGrid {
     Q_OBJECT
 
 public:
@@ -22,7 +19,6 @@ private:
     QString what(const work::BagEvent& event) const;
 
     Desk& m_desk;
-    FactGrid* m_lines;
 };
 
 } // namespace soakbook::ui

@@ -9,6 +9,7 @@
 #include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/page_with_card.h"
+#include "ui/store/shelf_table.h"
 #include "ui/store/stock_card.h"
 #include "ui/store/store_cautions.h"
 
@@ -23,17 +24,19 @@ using work::BagFilter;
 using work::BagLine;
 using work::BagState;
 
-BagsPage::BagsPage(Desk& desk)
-    : m_desk(desk), m_card(new BagCard(desk)) {
+BagsPage::BagsPage(Desk& desk) : m_desk(desk), m_card(new BagCard(desk)) {
     //: Head of an empty page
     m_empty = new EmptyPage(QStringLiteral("strips"), tr("No bag yet"),
                             //: On an empty page
-                            tr("Every bag of strips will stand here in order of its limit, with the days it has left, where it stands and whether "
+                            tr("Every bag of strips will stand here in order of its limit, with the days it has left, "
+                               "where it stands and whether "
                                "its label is printed. Bags come from a batch in the Shed."),
                             //: Button on an empty page: goes to the form of a batch
                             tr("Start a batch"));
     m_empty->button()->setObjectName(QStringLiteral("bags_start"));
-    connect(m_empty, &EmptyPage::started, this, [this] { Q_EMIT wishes({PlaceName::shed, QStringLiteral("new_batch"), {}, {}}); });
+    connect(m_empty, &EmptyPage::started, this, [this] {
+        Q_EMIT wishes({PlaceName::shed, QStringLiteral("new_batch"), {}, {}});
+    });
     column()->addWidget(m_empty, 1);
     m_content = new PageWithCard(m_card);
     m_stock = new StockCard(desk);
@@ -82,12 +85,13 @@ QWidget* BagsPage::make_table_card() {
     //: Choice of which bags are shown
     add(BagFilter::all, "all", tr("All"));
     m_filter->choose(static_cast<int>(BagFilter::in_stock));
-    m_filter->setContentsMargins(12, 12, 12, 12);
+    m_filter->setContentsMargins(12, 12, 12, 4);
     card->column()->addWidget(m_filter);
     //: Read aloud: the name of a table
-    m_table = new RecordTable(QStringLiteral("store/bags"), tr("Bags by limit"));
+    m_table = new ShelfTable(QStringLiteral("store/bags"), tr("Bags by limit"));
     m_table->setObjectName(QStringLiteral("store_bags"));
-    m_rows = new RowsModel<BagLine>(bag_columns(m_desk), [](const BagLine& bag) { return bag.id.value; }, this);
+    m_rows = new RowsModel<BagLine>(
+        bag_columns(m_desk), [](const BagLine& bag) { return bag.id.value; }, this);
     m_table->set_rows_model(m_rows);
     m_table->set_start_widths(bag_column_widths());
     m_table->set_stretched_column(bag_stretched_column());
@@ -99,7 +103,9 @@ QWidget* BagsPage::make_table_card() {
     return card;
 }
 
-BagFilter BagsPage::filter() const { return static_cast<BagFilter>(m_filter->chosen()); }
+BagFilter BagsPage::filter() const {
+    return static_cast<BagFilter>(m_filter->chosen());
+}
 
 void BagsPage::refresh() {
     const std::vector<BagLine> all = work::bags(m_desk.workbook(), m_desk.today(), BagFilter::all);
@@ -125,7 +131,8 @@ void BagsPage::count_rows(const std::vector<BagLine>& all) {
     set(BagFilter::ready, ready);
     set(BagFilter::near_limit, near);
     set(BagFilter::past_limit, of(BagState::past_limit));
-    set(BagFilter::opened, std::count_if(all.begin(), all.end(), [](const BagLine& bag) { return bag.opened_on && bag.left > 0; }));
+    set(BagFilter::opened,
+        std::count_if(all.begin(), all.end(), [](const BagLine& bag) { return bag.opened_on && bag.left > 0; }));
     set(BagFilter::reserved, of(BagState::reserved));
     set(BagFilter::gone, of(BagState::gone) + of(BagState::made_void));
     set(BagFilter::all, static_cast<std::ptrdiff_t>(all.size()));

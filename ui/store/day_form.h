@@ -2,8 +2,8 @@
 // A form with one field: the day on which something was done, left empty for today.
 #pragma once
 
-#include "ui/parts/form_dialog.h"
 #include "core/maths/quantities.h"
+#include "ui/parts/form_dialog.h"
 
 #include <functional>
 #include <optional>
@@ -13,7 +13,7 @@ namespace soakbook::ui {
 class Desk;
 
 struct DayForm {
-    QString name;      ///< of the dialog, for tests
+    QString name; ///< of the dialog, for tests
     QString title;
     QString intro;
     QString label;

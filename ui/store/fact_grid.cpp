@@ -26,7 +26,6 @@ QWidget* value_widget(const CardFact& fact) {
 
 FactGrid::FactGrid(QWidget* parent) : QWidget(parent), m_whole(new QVBoxLayout(this)) {
     m_whole->setContentsMargins(0, 0, 0, 0);
-    m_whole->addStretch(1);
 }
 
 void FactGrid::set_facts(const std::vector<CardFact>& facts) {
@@ -38,7 +37,9 @@ void FactGrid::set_facts(const std::vector<CardFact>& facts) {
     lay_out();
 }
 
-int FactGrid::columns() const { return width() >= scaled(wide_enough_for_two) ? 2 : 1; }
+int FactGrid::columns() const {
+    return width() >= scaled(wide_enough_for_two) ? 2 : 1;
+}
 
 void FactGrid::lay_out() {
     m_columns = columns();
@@ -54,10 +55,11 @@ void FactGrid::lay_out() {
         const int column = lines > 0 ? 2 * (i / lines) : 0;
         QLabel* name = make_soft_label(fact.name, Type::body, nullptr, false);
         grid->addWidget(name, i % lines, column, Qt::AlignTop);
-        grid->addWidget(value_widget(fact), i % lines, column + 1, fact.state ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignTop);
+        grid->addWidget(value_widget(fact), i % lines, column + 1,
+                        fact.state ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignTop);
         grid->setColumnStretch(column + 1, 1);
     }
-    m_whole->insertWidget(0, m_grid);
+    m_whole->addWidget(m_grid);
 }
 
 void FactGrid::resizeEvent(QResizeEvent* event) {

@@ -37,7 +37,9 @@ void FilterRow::set_count(int id, const QString& count) {
     button->setText(count.isEmpty() ? words : QString(words + QStringLiteral("\u2002") + count));
 }
 
-int FilterRow::chosen() const { return m_group->checkedId(); }
+int FilterRow::chosen() const {
+    return m_group->checkedId();
+}
 
 void FilterRow::choose(int id) {
     const QSignalBlocker silent(m_group);

@@ -34,7 +34,8 @@ std::vector<Column<Line>> columns(const Desk& desk) {
     const auto why = [](const Line& row) { return row.line.why; };
     std::vector<Column<Line>> columns;
     //: Header of a column: the day and hour of a change
-    columns.push_back({.header = Words::tr("When"), .text = [&desk](const Line& row) { return desk.moment(row.line.at); }});
+    columns.push_back(
+        {.header = Words::tr("When"), .text = [&desk](const Line& row) { return desk.moment(row.line.at); }});
     //: Header of a column: who made a change
     columns.push_back({.header = Words::tr("Who"), .text = [](const Line& row) { return row.line.who; }});
     //: Header of a column: what was changed
@@ -61,7 +62,8 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     whole->addWidget(make_soft_label(Words::tr("Newest first. Nothing that stood here is ever wiped."), Type::body));
     auto* table = new RecordTable(QStringLiteral("store/history"), title);
     table->setObjectName(QStringLiteral("history_table"));
-    auto* model = new RowsModel<Line>(columns(desk), [](const Line& row) { return row.id; }, table);
+    auto* model = new RowsModel<Line>(
+        columns(desk), [](const Line& row) { return row.id; }, table);
     table->set_rows_model(model);
     table->set_start_widths({120, 84, 300, 160});
     table->set_stretched_column(2);

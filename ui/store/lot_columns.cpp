@@ -15,7 +15,9 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(LotColumns)
 };
 
-QVariant sortable(const std::optional<maths::Day>& day) { return day ? QVariant(to_qdate(*day)) : QVariant(); }
+QVariant sortable(const std::optional<maths::Day>& day) {
+    return day ? QVariant(to_qdate(*day)) : QVariant();
+}
 
 /// Sorts an amount within its material, so that kilograms do not stand among pieces.
 QVariant amount_key(const Lot& lot, qint64 amount) {
@@ -48,10 +50,13 @@ QString content(const Desk& desk, const Lot& lot) {
 
 Column<Lot> best_before_column(const Desk& desk) {
     //: Header of a column: the day until which a material keeps
-    return {.header = Words::tr("Best before"),
-            .text = [&desk](const Lot& lot) { return lot.entry.best_before ? desk.day(*lot.entry.best_before) : QString(); },
-            .sort_key = [](const Lot& lot) { return sortable(lot.entry.best_before); },
-            .state = [](const Lot& lot) { return lot.past_date && !lot.finished ? std::optional(State::past) : std::nullopt; }};
+    return {
+        .header = Words::tr("Best before"),
+        .text =
+            [&desk](const Lot& lot) { return lot.entry.best_before ? desk.day(*lot.entry.best_before) : QString(); },
+        .sort_key = [](const Lot& lot) { return sortable(lot.entry.best_before); },
+        .state =
+            [](const Lot& lot) { return lot.past_date && !lot.finished ? std::optional(State::past) : std::nullopt; }};
 }
 
 Column<Lot> left_column(const Desk& desk) {
@@ -83,18 +88,24 @@ std::vector<Column<Lot>> lot_columns(const Desk& desk) {
                        .tip = [](const Lot& lot) { return lot.entry.name; }});
     columns.push_back(left_column(desk));
     //: Header of a column: the amount that came with a delivery
-    columns.push_back({.header = Words::tr("Came"),
-                       .text = [&desk](const Lot& lot) { return lot_amount(desk, lot.entry.material, lot.entry.amount.value_or(0)); },
-                       .align = Qt::AlignRight,
-                       .sort_key = [](const Lot& lot) { return amount_key(lot, lot.entry.amount.value_or(0)); }});
+    columns.push_back(
+        {.header = Words::tr("Came"),
+         .text = [&desk](const Lot& lot) { return lot_amount(desk, lot.entry.material, lot.entry.amount.value_or(0)); },
+         .align = Qt::AlignRight,
+         .sort_key = [](const Lot& lot) { return amount_key(lot, lot.entry.amount.value_or(0)); }});
     //: Header of a column: number and size of the containers of a delivery
-    columns.push_back({.header = Words::tr("Containers"), .text = [&desk](const Lot& lot) { return containers(desk, lot); }});
+    columns.push_back(
+        {.header = Words::tr("Containers"), .text = [&desk](const Lot& lot) { return containers(desk, lot); }});
     //: Header of a column: how much acid is in the acid, as its label says
-    columns.push_back({.header = Words::tr("Content"), .text = [&desk](const Lot& lot) { return content(desk, lot); }, .align = Qt::AlignRight});
+    columns.push_back({.header = Words::tr("Content"),
+                       .text = [&desk](const Lot& lot) { return content(desk, lot); },
+                       .align = Qt::AlignRight});
     //: Header of a column: the day a delivery came
-    columns.push_back({.header = Words::tr("Received"),
-                       .text = [&desk](const Lot& lot) { return lot.entry.received_on ? desk.day(*lot.entry.received_on) : QString(); },
-                       .sort_key = [](const Lot& lot) { return sortable(lot.entry.received_on); }});
+    columns.push_back(
+        {.header = Words::tr("Received"),
+         .text =
+             [&desk](const Lot& lot) { return lot.entry.received_on ? desk.day(*lot.entry.received_on) : QString(); },
+         .sort_key = [](const Lot& lot) { return sortable(lot.entry.received_on); }});
     columns.push_back(best_before_column(desk));
     //: Header of a column: who sold a delivery
     columns.push_back({.header = Words::tr("From"),
@@ -104,7 +115,11 @@ std::vector<Column<Lot>> lot_columns(const Desk& desk) {
     return columns;
 }
 
-std::vector<int> lot_column_widths() { return {110, 120, 100, 90, 120, 100, 106, 122, 110}; }
-int lot_stretched_column() { return 1; }
+std::vector<int> lot_column_widths() {
+    return {110, 120, 100, 90, 120, 100, 106, 122, 110};
+}
+int lot_stretched_column() {
+    return 1;
+}
 
 } // namespace soakbook::ui

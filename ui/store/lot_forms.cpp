@@ -35,9 +35,11 @@ QStringList picks() {
 void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent) {
     const bool by_mass = is_by_mass(lot.entry.material);
     //: Title of a form; %1 the name of a delivery
-    auto* dialog = new FormDialog(desk, by_mass ? Words::tr("Weigh %1 anew").arg(lot.entry.name)
-                                                //: Title of a form; %1 the name of a delivery
-                                                : Words::tr("Count %1 anew").arg(lot.entry.name), parent);
+    auto* dialog = new FormDialog(desk,
+                                  by_mass ? Words::tr("Weigh %1 anew").arg(lot.entry.name)
+                                          //: Title of a form; %1 the name of a delivery
+                                          : Words::tr("Count %1 anew").arg(lot.entry.name),
+                                  parent);
     dialog->setObjectName(QStringLiteral("recount_lot_form"));
     FormFrame* form = dialog->form();
     form->set_columns(1);
@@ -45,23 +47,25 @@ void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent
     form->set_intro(Words::tr("By what was entered, %1 are left.").arg(lot_amount(desk, lot.entry.material, lot.left)));
     //: A field's label: what is left of a delivery
     const QString label = Words::tr("Left now");
-    MassField* mass = by_mass ? form->add(label, new MassField(desk, MassSize::large), QStringLiteral("left")) : nullptr;
+    MassField* mass =
+        by_mass ? form->add(label, new MassField(desk, MassSize::large), QStringLiteral("left")) : nullptr;
     CountField* pieces = by_mass ? nullptr : form->add(label, new CountField(desk), QStringLiteral("left"));
     form->field(QStringLiteral("left"))->setObjectName(QStringLiteral("recount_lot_left"));
     //: Help under the reason why what is left of a delivery is put right
     auto* reason = add_reason(*form, Words::tr("It stands beside the difference."), picks());
     //: Filled button of a form
     form->set_primary(Words::tr("Set what is left"));
-    form->set_commit([&desk, id = lot.entry.id, mass, pieces, reason](const work::Confirmed&) -> std::optional<work::Refusal> {
-        std::optional<qint64> left;
-        if (mass == nullptr)
-            left = pieces->value();
-        else if (const auto weighed = mass->value())
-            left = weighed->count;
-        if (!left)
-            return work::Refusal{work::Why::missing, QStringLiteral("left"), {}, false};
-        return refusal_of(work::recount_lot(desk.workbook(), id, *left, reason->value(), desk.doing()));
-    });
+    form->set_commit(
+        [&desk, id = lot.entry.id, mass, pieces, reason](const work::Confirmed&) -> std::optional<work::Refusal> {
+            std::optional<qint64> left;
+            if (mass == nullptr)
+                left = pieces->value();
+            else if (const auto weighed = mass->value())
+                left = weighed->count;
+            if (!left)
+                return work::Refusal{work::Why::missing, QStringLiteral("left"), {}, false};
+            return refusal_of(work::recount_lot(desk.workbook(), id, *left, reason->value(), desk.doing()));
+        });
     dialog->open();
 }
 
@@ -71,13 +75,16 @@ void open_finish_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent)
     dialog->setObjectName(QStringLiteral("finish_lot_form"));
     dialog->set_wanted_width(520);
     //: Under the title of a form; %1 an amount
-    dialog->form()->set_intro(Words::tr("It is offered for no batch any more and stays in the list. By what was entered, %1 are left; nothing is "
-                                        "written about them.")
-                                  .arg(lot_amount(desk, lot.entry.material, lot.left)));
+    dialog->form()->set_intro(
+        Words::tr(
+            "It is offered for no batch any more and stays in the list. By what was entered, %1 are left; nothing is "
+            "written about them.")
+            .arg(lot_amount(desk, lot.entry.material, lot.left)));
     //: Filled button of a form
     dialog->form()->set_primary(Words::tr("It is finished"));
-    dialog->form()->set_commit(
-        [&desk, id = lot.entry.id](const work::Confirmed&) { return refusal_of(work::finish_lot(desk.workbook(), id, desk.doing())); });
+    dialog->form()->set_commit([&desk, id = lot.entry.id](const work::Confirmed&) {
+        return refusal_of(work::finish_lot(desk.workbook(), id, desk.doing()));
+    });
     dialog->open();
     dialog->form()->primary()->setFocus(Qt::TabFocusReason);
 }

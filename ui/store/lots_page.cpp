@@ -11,6 +11,7 @@
 #include "ui/store/history_dialog.h"
 #include "ui/store/lot_columns.h"
 #include "ui/store/lot_forms.h"
+#include "ui/store/shelf_table.h"
 #include "ui/store/store_cautions.h"
 #include "ui/store/store_words.h"
 
@@ -23,7 +24,7 @@ namespace soakbook::ui {
 
 namespace {
 
-enum Shown : int { in_use, all };
+enum Shown { in_use, all };
 
 } // namespace
 
@@ -31,7 +32,8 @@ LotsPage::LotsPage(Desk& desk) : m_desk(desk) {
     //: Head of an empty page
     m_empty = new EmptyPage(QStringLiteral("can"), tr("No delivery yet"),
                             //: On an empty page
-                            tr("Acid, glycerine, dry strips and bags stand here by delivery, each with its lot number and what is left. Batches draw on "
+                            tr("Acid, glycerine, dry strips and bags stand here by delivery, each with its lot number "
+                               "and what is left. Batches draw on "
                                "them, so that every strip can be followed back to what it was made of."),
                             //: Button on an empty page: opens the form of a delivery
                             tr("Enter a delivery"));
@@ -68,9 +70,10 @@ void LotsPage::make_content() {
     m_filter->choose(Shown::in_use);
     card->column()->addWidget(make_buttons(card));
     //: Read aloud: the name of a table
-    m_table = new RecordTable(QStringLiteral("store/lots"), tr("Deliveries, newest first"));
+    m_table = new ShelfTable(QStringLiteral("store/lots"), tr("Deliveries, newest first"));
     m_table->setObjectName(QStringLiteral("store_lots"));
-    m_rows = new RowsModel<work::LotLine>(lot_columns(m_desk), [](const work::LotLine& lot) { return lot.entry.id.value; }, this);
+    m_rows = new RowsModel<work::LotLine>(
+        lot_columns(m_desk), [](const work::LotLine& lot) { return lot.entry.id.value; }, this);
     m_table->set_rows_model(m_rows);
     m_table->set_start_widths(lot_column_widths());
     m_table->set_stretched_column(lot_stretched_column());
@@ -90,7 +93,7 @@ QWidget* LotsPage::make_buttons(Card* card) {
     enter->setObjectName(QStringLiteral("new_delivery"));
     auto* row = new QWidget;
     auto* flow = new FlowLayout(24, 6, row);
-    row->setContentsMargins(12, 0, 12, 12);
+    row->setContentsMargins(12, 0, 12, 4);
     flow->addWidget(m_filter);
     auto* buttons = new QWidget;
     auto* button_flow = new FlowLayout(6, 6, buttons);
@@ -131,7 +134,8 @@ QWidget* LotsPage::make_buttons(Card* card) {
 }
 
 void LotsPage::enter_delivery(const QVariant& material) {
-    const auto kind = material.isValid() ? std::optional(static_cast<work::MaterialKind>(material.toInt())) : std::nullopt;
+    const auto kind =
+        material.isValid() ? std::optional(static_cast<work::MaterialKind>(material.toInt())) : std::nullopt;
     auto* form = new LotForm(m_desk, kind, this);
     connect(form, &LotForm::saved, this, &LotsPage::show_lot);
     form->open();
@@ -142,7 +146,9 @@ void LotsPage::correct() {
         (new LotForm(m_desk, *lot, this))->open();
 }
 
-const work::LotLine* LotsPage::chosen() const { return m_rows->find(m_table->current_id()); }
+const work::LotLine* LotsPage::chosen() const {
+    return m_rows->find(m_table->current_id());
+}
 
 void LotsPage::refresh() {
     const auto open = work::lots(m_desk.workbook(), m_desk.today(), true);
@@ -158,7 +164,8 @@ void LotsPage::refresh() {
 void LotsPage::say_left(const std::vector<work::LotLine>& open) {
     m_sentence->clear();
     using work::MaterialKind;
-    for (const MaterialKind material : {MaterialKind::acid, MaterialKind::glycerine, MaterialKind::strips, MaterialKind::bags}) {
+    for (const MaterialKind material :
+         {MaterialKind::acid, MaterialKind::glycerine, MaterialKind::strips, MaterialKind::bags}) {
         qint64 left = 0;
         for (const work::LotLine& lot : open)
             left += lot.entry.material == material ? lot.left : 0;

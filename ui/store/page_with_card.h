@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A table with what belongs to it at the left, the card of the chosen row at the right; the card below where there is no
-// room for both.
+// A table with what belongs to it at the left, the card of the chosen row at the right, scrolling by itself; the card
+// below, at its full height, where there is no room for both.
 #pragma once
 
 #include <QWidget>
 
 class QBoxLayout;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace soakbook::ui {
@@ -20,6 +21,8 @@ public:
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    /// A card that holds other things now may need another height.
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void arrange();
@@ -27,6 +30,7 @@ private:
     QBoxLayout* m_row;
     QVBoxLayout* m_left;
     QWidget* m_card;
+    QScrollArea* m_scroll;
 };
 
 } // namespace soakbook::ui

@@ -141,7 +141,8 @@ void PailCard::show_one() {
     });
     if (pail().state == PailState::only_with_its_set) {
         //: Explains a pail that goes into a mix only with others
-        m_means->setText(tr("These pails were poured together, cool or not scraped out: only all of them together have the batch's strength."));
+        m_means->setText(tr("These pails were poured together, cool or not scraped out: only all of them together have "
+                            "the batch's strength."));
     } else if (pail().state == PailState::strength_unknown) {
         //: Explains a pail of unknown strength
         m_means->setText(tr("Its strength is unknown, so it goes into no mix. It can only be thrown away."));

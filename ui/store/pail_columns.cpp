@@ -28,7 +28,8 @@ Column<Pail> mass_column(const Desk& desk) {
     return {.header = Words::tr("Mass, %1").arg(exchange::sign(desk.preferences().large_mass)),
             .text =
                 [&desk](const Pail& pail) {
-                    return exchange::write_mass_number(pail.mass, desk.preferences().large_mass, desk.locale(), scale_decimals);
+                    return exchange::write_mass_number(pail.mass, desk.preferences().large_mass, desk.locale(),
+                                                       scale_decimals);
                 },
             .align = Qt::AlignRight,
             .type = CellType::strong,
@@ -42,10 +43,11 @@ Column<Pail> waiting_column(const Desk& desk) {
             .align = Qt::AlignRight,
             .sort_key = [](const Pail& pail) { return QVariant(pail.days_waiting); },
             .state = [](const Pail& pail) { return pail.waits_too_long ? std::optional(State::near) : std::nullopt; },
-            .tip = [](const Pail& pail) {
-                //: Tool tip of the days that a pail has been waiting
-                return pail.waits_too_long ? Words::tr("Waits longer than you allow in Set-up") : QString();
-            }};
+            .tip =
+                [](const Pail& pail) {
+                    //: Tool tip of the days that a pail has been waiting
+                    return pail.waits_too_long ? Words::tr("Waits longer than you allow in Set-up") : QString();
+                }};
 }
 
 } // namespace
@@ -53,7 +55,8 @@ Column<Pail> waiting_column(const Desk& desk) {
 std::vector<Column<Pail>> pail_columns(const Desk& desk) {
     std::vector<Column<Pail>> columns;
     //: Header of a column: the code of a pail
-    columns.push_back({.header = Words::tr("Pail"), .text = [](const Pail& pail) { return pail.code; }, .type = CellType::code});
+    columns.push_back(
+        {.header = Words::tr("Pail"), .text = [](const Pail& pail) { return pail.code; }, .type = CellType::code});
     //: Header of a column: whether a pail can go into a mix
     columns.push_back({.header = Words::tr("State"),
                        .text = [](const Pail& pail) { return pail_state_word(pail); },
@@ -65,9 +68,10 @@ std::vector<Column<Pail>> pail_columns(const Desk& desk) {
     columns.push_back({.header = Words::tr("Strength"),
                        .text = [&desk](const Pail& pail) { return strength_or_unknown(desk, pail.strength); },
                        .align = Qt::AlignRight,
-                       .sort_key = [](const Pail& pail) {
-                           return pail.strength ? QVariant::fromValue<qlonglong>(pail.strength->count) : QVariant();
-                       }});
+                       .sort_key =
+                           [](const Pail& pail) {
+                               return pail.strength ? QVariant::fromValue<qlonglong>(pail.strength->count) : QVariant();
+                           }});
     columns.push_back(waiting_column(desk));
     //: Header of a column: codes of pails that go into a mix only together with this one
     columns.push_back({.header = Words::tr("Goes in with"),
@@ -80,7 +84,9 @@ std::vector<Column<Pail>> pail_columns(const Desk& desk) {
                        .type = CellType::soft,
                        .tip = [](const Pail& pail) { return pail.stands; }});
     //: Header of a column: the code of a batch
-    columns.push_back({.header = Words::tr("Batch"), .text = [](const Pail& pail) { return pail.batch_code; }, .type = CellType::code});
+    columns.push_back({.header = Words::tr("Batch"),
+                       .text = [](const Pail& pail) { return pail.batch_code; },
+                       .type = CellType::code});
     //: Header of a column: the day a pail was sealed
     columns.push_back(day_column(desk, Words::tr("Sealed"), &Pail::sealed_on));
     //: Header of a column: the day on which the oldest liquid in a pail was mixed
@@ -97,7 +103,11 @@ std::vector<Column<Pail>> pail_columns(const Desk& desk) {
     return columns;
 }
 
-std::vector<int> pail_column_widths() { return {70, 148, 84, 92, 78, 104, 92, 70, 108, 112, 76, 122}; }
-int pail_stretched_column() { return 6; }
+std::vector<int> pail_column_widths() {
+    return {70, 148, 84, 92, 78, 104, 92, 70, 108, 112, 76, 122};
+}
+int pail_stretched_column() {
+    return 6;
+}
 
 } // namespace soakbook::ui

@@ -23,16 +23,18 @@ struct Words {
 } // namespace
 
 void open_used_in_part_form(Desk& desk, const work::PailLine& pail, QWidget* parent) {
-    const DayForm form{QStringLiteral("used_in_part_form"),
-                       //: Title of a form; %1 the code of a pail
-                       Words::tr("Pail %1 was used in part").arg(pail.code),
-                       //: Under the title of a form
-                       Words::tr("In a pail that stands, acid settles: what is poured off the top may be almost pure glycerine, and what stays is "
-                                 "stronger. So the strength of the rest is unknown from then on, and it goes into no mix."),
-                       //: A field's label: the day a part of a pail was used
-                       Words::tr("Used on"),
-                       //: Filled button of a form
-                       Words::tr("Its strength is unknown now")};
+    const DayForm form{
+        QStringLiteral("used_in_part_form"),
+        //: Title of a form; %1 the code of a pail
+        Words::tr("Pail %1 was used in part").arg(pail.code),
+        //: Under the title of a form
+        Words::tr("In a pail that stands, acid settles: what is poured off the top may be almost pure glycerine, and "
+                  "what stays is "
+                  "stronger. So the strength of the rest is unknown from then on, and it goes into no mix."),
+        //: A field's label: the day a part of a pail was used
+        Words::tr("Used on"),
+        //: Filled button of a form
+        Words::tr("Its strength is unknown now")};
     open_day_form(desk, form, parent, [&desk, id = pail.id](std::optional<maths::Day> on) {
         return refusal_of(work::pail_used_in_part(desk.workbook(), id, on, desk.doing()));
     });
@@ -79,7 +81,9 @@ void open_correct_pail_form(Desk& desk, const work::PailLine& pail, QWidget* par
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: Under the title of a form; %1 a mass
-    form->set_intro(Words::tr("%1 stand on it: the net mass when it was filled. A label that was printed is printed again.").arg(desk.large(pail.mass)));
+    form->set_intro(
+        Words::tr("%1 stand on it: the net mass when it was filled. A label that was printed is printed again.")
+            .arg(desk.large(pail.mass)));
     //: A field's label: the mass in a pail
     auto* mass = form->add(Words::tr("Net mass"), new MassField(desk, MassSize::large), QStringLiteral("mass"));
     mass->setObjectName(QStringLiteral("correct_mass"));

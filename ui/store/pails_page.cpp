@@ -9,6 +9,7 @@
 #include "ui/store/page_with_card.h"
 #include "ui/store/pail_card.h"
 #include "ui/store/pail_columns.h"
+#include "ui/store/shelf_table.h"
 #include "ui/store/store_cautions.h"
 
 #include <QLabel>
@@ -24,7 +25,7 @@ using work::PailState;
 
 namespace {
 
-enum Shown : int { standing, all };
+enum Shown { standing, all };
 
 } // namespace
 
@@ -32,7 +33,8 @@ PailsPage::PailsPage(Desk& desk) : m_desk(desk), m_card(new PailCard(desk)) {
     //: Head of an empty page
     m_empty = new EmptyPage(QStringLiteral("pail"), tr("No pail yet"),
                             //: On an empty page
-                            tr("What is left in the bins after a soak is poured into pails while it is warm and clear. Each will stand here with its "
+                            tr("What is left in the bins after a soak is poured into pails while it is warm and clear. "
+                               "Each will stand here with its "
                                "mass and strength until it goes into a mix, whole."),
                             //: Button on an empty page: goes to the place where batches are made
                             tr("Go to the Shed"));
@@ -63,7 +65,8 @@ QWidget* PailsPage::make_sentence_card() {
     m_sentence->setObjectName(QStringLiteral("pails_sentence"));
     card->column()->addWidget(m_sentence);
     //: Explains why pails are not used in part
-    card->column()->addWidget(make_soft_label(tr("A pail goes into a mix whole, scraped to the bottom, or not at all: acid settles while it stands, and the upper half "
+    card->column()->addWidget(make_soft_label(tr("A pail goes into a mix whole, scraped to the bottom, or not at all: "
+                                                 "acid settles while it stands, and the upper half "
                                                  "may be almost pure glycerine."),
                                               Type::body));
     return card;
@@ -79,12 +82,13 @@ QWidget* PailsPage::make_table_card() {
     //: Choice of which pails are shown: used and thrown away ones too
     m_filter->add(Shown::all, QStringLiteral("all"), tr("All"));
     m_filter->choose(Shown::standing);
-    m_filter->setContentsMargins(12, 12, 12, 12);
+    m_filter->setContentsMargins(12, 12, 12, 4);
     card->column()->addWidget(m_filter);
     //: Read aloud: the name of a table
-    m_table = new RecordTable(QStringLiteral("store/pails"), tr("Pails, oldest first"));
+    m_table = new ShelfTable(QStringLiteral("store/pails"), tr("Pails, oldest first"));
     m_table->setObjectName(QStringLiteral("store_pails"));
-    m_rows = new RowsModel<PailLine>(pail_columns(m_desk), [](const PailLine& pail) { return pail.id.value; }, this);
+    m_rows = new RowsModel<PailLine>(
+        pail_columns(m_desk), [](const PailLine& pail) { return pail.id.value; }, this);
     m_table->set_rows_model(m_rows);
     m_table->set_start_widths(pail_column_widths());
     m_table->set_stretched_column(pail_stretched_column());
@@ -109,8 +113,10 @@ void PailsPage::refresh() {
 
 void PailsPage::say_figures(const std::vector<PailLine>& standing) {
     const work::StockFigures stock = work::stock_figures(m_desk.workbook(), m_desk.today());
-    const auto unknown = std::count_if(standing.begin(), standing.end(), [](const PailLine& p) { return p.state == PailState::strength_unknown; });
-    const auto waiting = std::count_if(standing.begin(), standing.end(), [](const PailLine& p) { return p.waits_too_long; });
+    const auto unknown = std::count_if(standing.begin(), standing.end(),
+                                       [](const PailLine& p) { return p.state == PailState::strength_unknown; });
+    const auto waiting =
+        std::count_if(standing.begin(), standing.end(), [](const PailLine& p) { return p.waits_too_long; });
     m_sentence->clear();
     //: In a sentence of figures; %n pails stand on the shelf
     m_sentence->add(tr("<b>%n</b> pail(s) on the shelf", nullptr, stock.pails));

@@ -3,6 +3,7 @@
 
 #include "ui/charts/chart_frame.h"
 #include "ui/charts/stock_by_month_chart.h"
+#include "ui/parts/theme.h"
 #include "ui/store/stock_months.h"
 
 #include <QVBoxLayout>
@@ -11,16 +12,19 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int least_chart_height = 124;
+constexpr int least_chart_height = 92;
+constexpr int most_chart_height = 168; ///< with the line beneath: the table is what the page is for
 
 } // namespace
 
 StockCard::StockCard(Desk& desk, QWidget* parent)
-    : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_chart(new StockByMonthChart), m_frame(new ChartFrame(m_chart)) {
+    : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_chart(new StockByMonthChart),
+      m_frame(new ChartFrame(m_chart)) {
     setObjectName(QStringLiteral("store_stock"));
     m_sentence->setObjectName(QStringLiteral("store_sentence"));
     m_frame->setObjectName(QStringLiteral("store_chart"));
     m_frame->set_least_height(least_chart_height);
+    m_frame->setMaximumHeight(scaled(most_chart_height));
     column()->addWidget(m_sentence);
     column()->addWidget(m_frame);
 }
@@ -54,7 +58,8 @@ QString StockCard::rounds_words() const {
     QStringList months;
     for (const work::StockMonth& month : work::stock_by_month(m_desk.workbook(), m_desk.today())) {
         if (month.wanted > 0) {
-            const QString name = m_desk.locale().standaloneMonthName(static_cast<int>(month.month), QLocale::ShortFormat);
+            const QString name =
+                m_desk.locale().standaloneMonthName(static_cast<int>(month.month), QLocale::ShortFormat);
             //: What planned rounds need in one month; %1 a number of strips, %2 a month
             months << tr("%1 in %2").arg(m_desk.count(month.wanted), name);
         }

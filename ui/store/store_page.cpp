@@ -17,7 +17,9 @@
 
 namespace soakbook::ui {
 
-Place* make_store_place(Desk& desk) { return new StorePage(desk); }
+Place* make_store_place(Desk& desk) {
+    return new StorePage(desk);
+}
 
 StorePage::StorePage(Desk& desk, QWidget* parent)
     : Place(parent), m_desk(desk),
@@ -50,7 +52,8 @@ void StorePage::make_sections() {
     m_bags = new BagsPage(m_desk);
     m_pails = new PailsPage(m_desk);
     m_lots = new LotsPage(m_desk);
-    for (StoreSection* section : {static_cast<StoreSection*>(m_bags), static_cast<StoreSection*>(m_pails), static_cast<StoreSection*>(m_lots)}) {
+    for (StoreSection* section : {static_cast<StoreSection*>(m_bags), static_cast<StoreSection*>(m_pails),
+                                  static_cast<StoreSection*>(m_lots)}) {
         m_stack->addWidget(section);
         connect(section, &StoreSection::wishes, this, &Place::wishes);
     }
@@ -61,9 +64,13 @@ QString StorePage::name() const {
     return tr("Store");
 }
 
-QString StorePage::title() const { return shown()->heading(); }
+QString StorePage::title() const {
+    return shown()->heading();
+}
 
-StoreSection* StorePage::shown() const { return static_cast<StoreSection*>(m_stack->currentWidget()); }
+StoreSection* StorePage::shown() const {
+    return static_cast<StoreSection*>(m_stack->currentWidget());
+}
 
 void StorePage::show_section(Section section) {
     m_stack->setCurrentIndex(static_cast<int>(section) - 1);
@@ -77,14 +84,18 @@ void StorePage::refresh() {
     shown()->refresh();
 }
 
-void StorePage::take_focus() { shown()->take_focus(); }
+void StorePage::take_focus() {
+    shown()->take_focus();
+}
 
 void StorePage::show_list() {
     const work::StockFigures stock = work::stock_figures(m_desk.workbook(), m_desk.today());
     const auto lots = work::lots(m_desk.workbook(), m_desk.today(), true);
-    const auto past_date = std::any_of(lots.begin(), lots.end(), [](const work::LotLine& lot) { return lot.past_date; });
+    const auto past_date =
+        std::any_of(lots.begin(), lots.end(), [](const work::LotLine& lot) { return lot.past_date; });
     const auto pails = work::pails(m_desk.workbook(), m_desk.today());
-    const auto waiting = std::any_of(pails.begin(), pails.end(), [](const work::PailLine& pail) { return pail.waits_too_long; });
+    const auto waiting =
+        std::any_of(pails.begin(), pails.end(), [](const work::PailLine& pail) { return pail.waits_too_long; });
     std::optional<State> bags_state;
     if (stock.past_limit > 0)
         bags_state = State::past;
@@ -103,7 +114,8 @@ void StorePage::show_list() {
          {},
          m_pails->heading(),
          //: In a list, under "Pails"; %1 their mass together; %n pails
-         stock.pails == 0 ? tr("none") : tr("%n, together %1", nullptr, stock.pails).arg(m_desk.large(stock.in_pails, 1)),
+         stock.pails == 0 ? tr("none")
+                          : tr("%n, together %1", nullptr, stock.pails).arg(m_desk.large(stock.in_pails, 1)),
          waiting ? std::optional(State::near) : std::nullopt,
          //: In a list, beside "Pails": some wait longer than allowed
          waiting ? tr("waiting") : QString()},

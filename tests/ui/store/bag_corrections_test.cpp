@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A bag put right or made void, and its history.
-#include "tests/ui/store/room.h"
-
 #include "core/work/papers.h"
+#include "tests/ui/store/room.h"
 
 #include <QLineEdit>
 
@@ -101,7 +100,8 @@ TEST_F(StoreCorrections, a_burst_bag_is_made_void_with_a_reason_and_counts_no_mo
     room.press("bags_filter_gone");
     EXPECT_EQ(room.codes("store_bags"), QStringList{code});
     EXPECT_THAT(room.words("bag_card").toStdString(), HasSubstr("burst"));
-    for (const char* button : {"bag_labels", "bag_move", "bag_discard", "bag_recount", "bag_correct", "bag_void", "bag_opened"})
+    for (const char* button :
+         {"bag_labels", "bag_move", "bag_discard", "bag_recount", "bag_correct", "bag_void", "bag_opened"})
         EXPECT_FALSE(room.is_seen(button)) << button;
 }
 

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is done to bags on the shelf, by keys.
-#include "tests/ui/store/room.h"
-
 #include "core/work/stock.h"
+#include "tests/ui/store/room.h"
 
 #include <QApplication>
 #include <QLineEdit>
@@ -51,8 +50,9 @@ TEST_F(StoreBags, what_cannot_be_a_number_of_strips_is_refused_where_it_stands) 
     room.choose("store_bags", code(0));
     room.press("bag_discard");
     room.type_into("reason", QStringLiteral("mouldy"));
-    for (const QString& text : {QStringLiteral("0"), QStringLiteral("-3"), QStringLiteral("2,5"), QStringLiteral("2.5"), QStringLiteral("999999999999"),
-                                QString(10'000, QLatin1Char('9')), QStringLiteral("\u05e9\u05dc\u05d5\u05dd")}) {
+    for (const QString& text : {QStringLiteral("0"), QStringLiteral("-3"), QStringLiteral("2,5"), QStringLiteral("2.5"),
+                                QStringLiteral("999999999999"), QString(10'000, QLatin1Char('9')),
+                                QStringLiteral("\u05e9\u05dc\u05d5\u05dd")}) {
         room.type_into("discard_strips", text);
         room.enter();
         ASSERT_TRUE(room.is_seen("discard_form")) << text.left(20).toStdString();
@@ -137,6 +137,7 @@ TEST_F(StoreBags, several_are_thrown_away_whole_with_one_reason) {
     EXPECT_EQ(line(0).left, 0);
     EXPECT_EQ(line(1).left, 0);
     EXPECT_EQ(room.codes("store_bags").size(), 10) << "they are not in stock any more";
+    EXPECT_TRUE(room.is_seen("bag_recount")) << "another bag is chosen, though Ctrl is still held";
 }
 
 TEST_F(StoreBags, enter_goes_into_the_card_and_esc_back_to_the_table) {

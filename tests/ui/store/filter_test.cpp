@@ -19,13 +19,17 @@ struct Choice {
     std::size_t rows;
 };
 
-// Four batches: 6 bags past their limit, 12 near it less one thrown away and one void, 6 ready, 6 resting, 3 labels. The round
-// of 104 strips emptied one bag of the first batch and opened the next.
+// Four batches: 6 bags past their limit, 12 near it less one thrown away and one void, 6 ready, 6 resting, 3 labels.
+// The round of 104 strips emptied one bag of the first batch and opened the next.
 const Choice choices[] = {
-    {"bags_filter_in_stock", BagFilter::in_stock, 27}, {"bags_filter_resting", BagFilter::resting, 6},
-    {"bags_filter_ready", BagFilter::ready, 16},       {"bags_filter_near_limit", BagFilter::near_limit, 10},
-    {"bags_filter_past_limit", BagFilter::past_limit, 5}, {"bags_filter_reserved", BagFilter::reserved, 3},
-    {"bags_filter_gone", BagFilter::gone, 3},          {"bags_filter_all", BagFilter::all, 33},
+    {"bags_filter_in_stock", BagFilter::in_stock, 27},
+    {"bags_filter_resting", BagFilter::resting, 6},
+    {"bags_filter_ready", BagFilter::ready, 16},
+    {"bags_filter_near_limit", BagFilter::near_limit, 10},
+    {"bags_filter_past_limit", BagFilter::past_limit, 5},
+    {"bags_filter_reserved", BagFilter::reserved, 3},
+    {"bags_filter_gone", BagFilter::gone, 3},
+    {"bags_filter_all", BagFilter::all, 33},
 };
 
 class StoreFilter : public testing::Test {
@@ -68,7 +72,8 @@ TEST_F(StoreFilter, bags_stand_in_order_of_their_limit) {
         EXPECT_GE(*bag.use_by, last);
         last = *bag.use_by;
     }
-    EXPECT_EQ(room.cell("store_bags", room.codes("store_bags").first(), QStringLiteral("Days")), QStringLiteral("\u22125"));
+    EXPECT_EQ(room.cell("store_bags", room.codes("store_bags").first(), QStringLiteral("Days")),
+              QStringLiteral("\u22125"));
 }
 
 TEST_F(StoreFilter, the_sentence_says_what_the_work_counts) {

@@ -2,7 +2,6 @@
 // Any selection of bags and pails is offered for labels, and what was saved is noted as printed.
 #include "tests/ui/store/full_store.h"
 #include "tests/ui/store/room.h"
-
 #include "ui/print/ask_file.h"
 
 #include <QDialog>
@@ -17,7 +16,8 @@ namespace {
 class StoreLabels : public testing::Test {
 protected:
     StoreLabels() {
-        ui::let_answer([path = folder.filePath(QStringLiteral("labels.pdf"))](const ui::FileQuestion&) { return path; });
+        ui::let_answer(
+            [path = folder.filePath(QStringLiteral("labels.pdf"))](const ui::FileQuestion&) { return path; });
     }
     ~StoreLabels() override { ui::let_answer({}); }
 
@@ -55,7 +55,8 @@ TEST_F(StoreLabels, of_several_bags_are_noted_as_printed_once_they_are_saved) {
     EXPECT_EQ(label_of(ids[2]), QStringLiteral("none"));
     room.find<QDialog>("label_dialog")->reject();
     room.settle();
-    EXPECT_EQ(room.cell("store_bags", room.codes("store_bags").first(), QStringLiteral("Label")), QStringLiteral("printed"));
+    EXPECT_EQ(room.cell("store_bags", room.codes("store_bags").first(), QStringLiteral("Label")),
+              QStringLiteral("printed"));
 }
 
 TEST_F(StoreLabels, of_void_bags_are_neither_offered_nor_noted) {

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Deliveries entered, put right, weighed anew and finished.
-#include "tests/ui/store/room.h"
-
 #include "core/work/materials.h"
+#include "tests/ui/store/room.h"
 
 #include <QLineEdit>
 
 #include <algorithm>
-
 #include <gmock/gmock.h>
 
 namespace soakbook::tests {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The bars of the chart: strips by the month of their limit.
 #include "tests/work/yards_bench.h"
-
 #include "ui/store/stock_months.h"
 
 namespace soakbook::tests {
@@ -20,12 +19,15 @@ work::BagLine bag(maths::Day use_by, int left, BagState state) {
     return line;
 }
 
-ui::StockByMonth months(const std::vector<work::BagLine>& bags) { return ui::stock_months(bags, today, QLocale::c()); }
+ui::StockByMonth months(const std::vector<work::BagLine>& bags) {
+    return ui::stock_months(bags, today, QLocale::c());
+}
 
 } // namespace
 
 TEST(StoreMonths, go_a_year_ahead_with_none_left_out) {
-    const auto shown = months({bag(maths::day(2027, 3, 1), 80, BagState::ready), bag(maths::day(2027, 3, 31), 60, BagState::ready)});
+    const auto shown =
+        months({bag(maths::day(2027, 3, 1), 80, BagState::ready), bag(maths::day(2027, 3, 31), 60, BagState::ready)});
     ASSERT_EQ(shown.months.size(), 12U);
     EXPECT_EQ(shown.months[0].words, QStringLiteral("November 2026"));
     EXPECT_EQ(shown.months[0].strips, 0);
@@ -37,7 +39,8 @@ TEST(StoreMonths, go_a_year_ahead_with_none_left_out) {
 }
 
 TEST(StoreMonths, a_month_with_strips_past_and_near_has_two_bars) {
-    const auto shown = months({bag(maths::day(2026, 11, 3), 12, BagState::past_limit), bag(maths::day(2026, 11, 25), 70, BagState::near_limit)});
+    const auto shown = months({bag(maths::day(2026, 11, 3), 12, BagState::past_limit),
+                               bag(maths::day(2026, 11, 25), 70, BagState::near_limit)});
     ASSERT_EQ(shown.months.size(), 13U);
     EXPECT_EQ(shown.months[0].strips, 12);
     EXPECT_EQ(shown.months[0].state, MonthState::past);
@@ -47,7 +50,8 @@ TEST(StoreMonths, a_month_with_strips_past_and_near_has_two_bars) {
 }
 
 TEST(StoreMonths, what_is_long_past_stands_in_one_bar_before_the_others) {
-    const auto shown = months({bag(maths::day(2024, 1, 3), 5, BagState::past_limit), bag(maths::day(2026, 7, 31), 7, BagState::past_limit),
+    const auto shown = months({bag(maths::day(2024, 1, 3), 5, BagState::past_limit),
+                               bag(maths::day(2026, 7, 31), 7, BagState::past_limit),
                                bag(maths::day(2026, 8, 1), 9, BagState::past_limit)});
     EXPECT_EQ(shown.months[0].strips, 12) << "older than three months";
     EXPECT_EQ(shown.months[1].words, QStringLiteral("August 2026"));

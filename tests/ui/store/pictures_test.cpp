@@ -3,7 +3,6 @@
 // SOAKBOOK_PICTURES set to a folder, each is saved there to be looked at.
 #include "tests/ui/store/full_store.h"
 #include "tests/ui/store/room.h"
-
 #include "ui/parts/theme.h"
 
 #include <QApplication>
@@ -37,11 +36,13 @@ protected:
         room.settle();
         QWidget* shown = room.dialog() != nullptr ? static_cast<QWidget*>(room.dialog()) : &room.window();
         const QStringList clipped = clipped_texts(shown);
-        EXPECT_TRUE(clipped.isEmpty()) << GetParam().name << " " << name << ": " << clipped.join(QStringLiteral(" | ")).toStdString();
+        EXPECT_TRUE(clipped.isEmpty()) << GetParam().name << " " << name << ": "
+                                       << clipped.join(QStringLiteral(" | ")).toStdString();
         const QString folder = qEnvironmentVariable("SOAKBOOK_PICTURES");
         if (!folder.isEmpty()) {
             QDir().mkpath(folder);
-            shown->grab().save(QStringLiteral("%1/%2_%3.png").arg(folder, QLatin1String(name), QLatin1String(GetParam().name)));
+            shown->grab().save(
+                QStringLiteral("%1/%2_%3.png").arg(folder, QLatin1String(name), QLatin1String(GetParam().name)));
         }
     }
     static void look_at_form(StoreRoom& room, const char* button, const char* name) {
@@ -100,6 +101,7 @@ TEST_P(StorePictures, no_text_of_empty_pages_is_cut_off) {
     look(room, "empty_lots");
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, StorePictures, testing::ValuesIn(wears), [](const auto& wear) { return std::string(wear.param.name); });
+INSTANTIATE_TEST_SUITE_P(Looks, StorePictures, testing::ValuesIn(wears),
+                         [](const auto& wear) { return std::string(wear.param.name); });
 
 } // namespace soakbook::tests

@@ -28,7 +28,8 @@ StoreRoom::StoreRoom(Bench& bench, int n) : m_now(moment(n, 12)) {
     column->addWidget(m_place);
     // As the frame does.
     QObject::connect(m_desk.get(), &ui::Desk::work_done, m_place, [this] { m_place->refresh(); });
-    QObject::connect(m_place, &ui::Place::wishes, m_place, [this](const ui::Intent& intent) { m_wished.push_back(intent); });
+    QObject::connect(m_place, &ui::Place::wishes, m_place,
+                     [this](const ui::Intent& intent) { m_wished.push_back(intent); });
     m_window->resize(1292, 810);
     m_window->show();
     QApplication::setActiveWindow(m_window.get());
@@ -89,7 +90,9 @@ void StoreRoom::type_into(const char* field, const QString& text) {
     type(text);
 }
 
-QString StoreRoom::beneath(const char* field) const { return find<ui::Field>(field)->line_text(); }
+QString StoreRoom::beneath(const char* field) const {
+    return find<ui::Field>(field)->line_text();
+}
 
 QWidget* StoreRoom::seen(const char* name) const {
     for (QWidget* top : QApplication::topLevelWidgets()) {
@@ -170,7 +173,8 @@ QStringList clipped_texts(const QWidget* top) {
             clipped << label->text();
     }
     for (const QPushButton* button : top->findChildren<QPushButton*>()) {
-        if (button->isVisibleTo(top) && !button->text().isEmpty() && button->width() < button->minimumSizeHint().width())
+        if (button->isVisibleTo(top) && !button->text().isEmpty() &&
+            button->width() < button->minimumSizeHint().width())
             clipped << button->text();
     }
     return clipped;

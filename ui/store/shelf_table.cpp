@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/store/shelf_table.h"
+
+#include "ui/parts/theme.h"
+
+namespace soakbook::ui {
+
+namespace {
+
+constexpr int least_rows = 4;
+
+} // namespace
+
+QSize ShelfTable::minimumSizeHint() const {
+    // The header is a little lower than a row.
+    return {RecordTable::minimumSizeHint().width(), scaled((least_rows + 1) * row_height)};
+}
+
+} // namespace soakbook::ui
