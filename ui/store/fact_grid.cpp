@@ -3,7 +3,6 @@
 
 #include "ui/parts/theme.h"
 
-#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -43,7 +42,12 @@ int FactGrid::columns() const {
 
 void FactGrid::lay_out() {
     m_columns = columns();
-    delete m_grid;
+    if (m_grid != nullptr) {
+        // Not at once: whoever changes the look is going through all widgets just then.
+        m_grid->hide();
+        m_grid->deleteLater();
+        m_whole->removeWidget(m_grid);
+    }
     m_grid = new QWidget;
     auto* grid = new QGridLayout(m_grid);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -65,12 +69,6 @@ void FactGrid::lay_out() {
 void FactGrid::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     if (columns() != m_columns)
-        lay_out();
-}
-
-void FactGrid::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange)
         lay_out();
 }
 

@@ -101,6 +101,21 @@ TEST_P(StorePictures, no_text_of_empty_pages_is_cut_off) {
     look(room, "empty_lots");
 }
 
+TEST(StoreLook, changes_while_the_place_is_open) {
+    FullStore bench;
+    StoreRoom room(bench, FullStore::last_day);
+    room.wish("bag", {bench.bags_of(bench.ready)[1].value});
+    auto& application = *qobject_cast<QApplication*>(qApp);
+    for (const int percent : {200, 150, 100}) {
+        ui::apply_theme(application, ui::Look::dark, percent);
+        room.settle();
+        ui::apply_theme(application, ui::Look::light, percent);
+        room.settle();
+    }
+    EXPECT_TRUE(room.is_seen("bag_card"));
+    EXPECT_EQ(clipped_texts(&room.window()), QStringList());
+}
+
 INSTANTIATE_TEST_SUITE_P(Looks, StorePictures, testing::ValuesIn(wears),
                          [](const auto& wear) { return std::string(wear.param.name); });
 
