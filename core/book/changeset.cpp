@@ -97,15 +97,6 @@ std::vector<RowChange> rows_of(const QByteArray& changeset) {
     return rows;
 }
 
-QStringList columns_of(const QSqlDatabase& db, const QString& table) {
-    QStringList names;
-    Statement s(db, QStringLiteral("SELECT name FROM pragma_table_info(?) ORDER BY cid"));
-    s.bind(table).run();
-    while (s.next())
-        names << s.get<QString>(0);
-    return names;
-}
-
 bool was_shown(const QSqlDatabase& db, const RowChange& row) {
     Statement s(db, QStringLiteral("SELECT 1 FROM shown WHERE tbl = ? AND row_id = ?"));
     s.bind(row.table).bind(row.id).run();

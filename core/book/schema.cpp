@@ -20,15 +20,6 @@ QByteArray script(const QString& name) {
     return file.readAll();
 }
 
-QStringList columns_of(const QSqlDatabase& db, const QString& table) {
-    QStringList names;
-    Statement s(db, QStringLiteral("SELECT name FROM pragma_table_info(?) ORDER BY cid"));
-    s.bind(table).run();
-    while (s.next())
-        names << s.get<QString>(0);
-    return names;
-}
-
 // The whole row as text that can be read back: one `name=literal` a line, literals as SQL writes them.
 QString image(const QStringList& columns, const QString& which) {
     QStringList parts;
@@ -70,6 +61,15 @@ void add_guards(const QSqlDatabase& db, const QString& table) {
 }
 
 } // namespace
+
+QStringList columns_of(const QSqlDatabase& db, const QString& table) {
+    QStringList names;
+    Statement s(db, QStringLiteral("SELECT name FROM pragma_table_info(?) ORDER BY cid"));
+    s.bind(table).run();
+    while (s.next())
+        names << s.get<QString>(0);
+    return names;
+}
 
 QStringList record_tables() {
     return {QStringLiteral("operation"),  QStringLiteral("person"),      QStringLiteral("figure"),     QStringLiteral("strip_kind"),

@@ -13,6 +13,9 @@ constexpr int schema_version = 1;
 /// The tables an inspector may ask for: each has history triggers and is guarded once shown; undo works on these alone.
 QStringList record_tables();
 
+/// The columns of a table in the order of the store.
+QStringList columns_of(const QSqlDatabase& db, const QString& table);
+
 /// Lays out an empty store in the newest version, in one transaction. Throws StoreError.
 void lay_out(const QSqlDatabase& db);
 

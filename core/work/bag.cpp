@@ -31,7 +31,8 @@ Outcome<Sizes> sizes_of(const BagEntry& entry, const book::StripKind& kind) {
     const auto bags = checked_count(entry.bags, QStringLiteral("bags"), most_bags);
     if (!bags)
         return unexpected(bags.error());
-    const auto per_bag = checked_count(entry.strips_per_bag.value_or(kind.strips_per_bag), QStringLiteral("strips_per_bag"), 10'000);
+    const auto per_bag =
+        checked_count(entry.strips_per_bag.value_or(kind.strips_per_bag), QStringLiteral("strips_per_bag"), 10'000);
     if (!per_bag)
         return unexpected(per_bag.error());
     const auto last = checked_count(entry.last_bag.value_or(*per_bag), QStringLiteral("last_bag"), *per_bag);
@@ -45,7 +46,8 @@ struct Reckoned {
     Sizes sizes;
     BagFigures figures;
 };
-Outcome<Reckoned> reckon(const book::Workbook& workbook, const BagEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<Reckoned> reckon(const book::Workbook& workbook, const BagEntry& entry, const book::Doing& doing,
+                         const Confirmed& confirmed) {
     const auto filling = filling_of(workbook, entry.batch, entry.soak, entry.sealed_on, doing, confirmed);
     if (!filling)
         return unexpected(filling.error());
@@ -57,10 +59,13 @@ Outcome<Reckoned> reckon(const book::Workbook& workbook, const BagEntry& entry, 
         return refuse(Why::more_than_soaked, QStringLiteral("bags"), {fact(sizes->strips()), fact(most)});
     if (const Not odd = odd_net(*filling, sizes->per_bag, entry.net, QStringLiteral("net"), confirmed))
         return because(odd);
-    return Reckoned{*filling, *sizes, figures_of(workbook, *filling, sizes->bags, sizes->strips(), sizes->last, sizes->per_bag)};
+    return Reckoned{*filling, *sizes,
+                    figures_of(workbook, *filling, sizes->bags, sizes->strips(), sizes->last, sizes->per_bag)};
 }
 
-Piece piece_of(const char* key, int count) { return {QLatin1String(key), count, {}}; }
+Piece piece_of(const char* key, int count) {
+    return {QLatin1String(key), count, {}};
+}
 
 } // namespace
 
@@ -71,7 +76,8 @@ Outcome<BagFigures> reckon_bags(const book::Workbook& workbook, const BagEntry& 
     return reckoned ? Outcome<BagFigures>(reckoned->figures) : unexpected(reckoned.error());
 }
 
-Outcome<BagsFilled> fill_bags(book::Workbook& workbook, const BagEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<BagsFilled> fill_bags(book::Workbook& workbook, const BagEntry& entry, const book::Doing& doing,
+                              const Confirmed& confirmed) {
     return perform(workbook, piece_of("bags_filled", 1), doing, [&](book::Writing& writing) -> Outcome<BagsFilled> {
         const auto reckoned = reckon(writing.workbook(), entry, doing, confirmed);
         if (!reckoned)
@@ -83,7 +89,8 @@ Outcome<BagsFilled> fill_bags(book::Workbook& workbook, const BagEntry& entry, c
             return unexpected(stands.error());
         std::optional<book::MaterialLot> lot;
         if (entry.bag_lot && *entry.bag_lot) {
-            const auto usable = usable_lot(writing.workbook(), *entry.bag_lot, {book::Material::bags, sizes.bags}, QStringLiteral("bag_lot"));
+            const auto usable = usable_lot(writing.workbook(), *entry.bag_lot, {book::Material::bags, sizes.bags},
+                                           QStringLiteral("bag_lot"));
             if (!usable)
                 return unexpected(usable.error());
             lot = *usable;
@@ -111,31 +118,34 @@ Outcome<BagsFilled> fill_bags(book::Workbook& workbook, const BagEntry& entry, c
     });
 }
 
-Outcome<BagsFilled> reserve_labels(book::Workbook& workbook, BatchId id, std::optional<int> labels, const book::Doing& doing) {
-    return perform(workbook, piece_of("labels_reserved", labels.value_or(1)), doing, [&](book::Writing& writing) -> Outcome<BagsFilled> {
-        const auto batch = mixed_batch(writing.workbook(), id);
-        if (!batch)
-            return unexpected(batch.error());
-        const auto count = checked_count(labels, QStringLiteral("labels"), most_bags);
-        if (!count)
-            return unexpected(count.error());
-        writing.name(*count, batch->code);
-        BagsFilled reserved;
-        reserved.figures.bags = *count;
-        for (int i = 0; i < *count; ++i) {
-            book::Bag bag;
-            bag.code = next_code(writing, 'S');
-            bag.batch = batch->id;
-            bag.strip_kind = batch->strip_kind;
-            bag.reserved_on = doing.today();
-            reserved.bags.push_back(book::insert(writing, bag));
-            reserved.codes << bag.code;
-        }
-        return reserved;
-    });
+Outcome<BagsFilled> reserve_labels(book::Workbook& workbook, BatchId id, std::optional<int> labels,
+                                   const book::Doing& doing) {
+    return perform(workbook, piece_of("labels_reserved", labels.value_or(1)), doing,
+                   [&](book::Writing& writing) -> Outcome<BagsFilled> {
+                       const auto batch = mixed_batch(writing.workbook(), id);
+                       if (!batch)
+                           return unexpected(batch.error());
+                       const auto count = checked_count(labels, QStringLiteral("labels"), most_bags);
+                       if (!count)
+                           return unexpected(count.error());
+                       writing.name(*count, batch->code);
+                       BagsFilled reserved;
+                       reserved.figures.bags = *count;
+                       for (int i = 0; i < *count; ++i) {
+                           book::Bag bag;
+                           bag.code = next_code(writing, 'S');
+                           bag.batch = batch->id;
+                           bag.strip_kind = batch->strip_kind;
+                           bag.reserved_on = doing.today();
+                           reserved.bags.push_back(book::insert(writing, bag));
+                           reserved.codes << bag.code;
+                       }
+                       return reserved;
+                   });
 }
 
-Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& entry, const book::Doing& doing,
+                                  const Confirmed& confirmed) {
     return perform(workbook, piece_of("label_filled", 1), doing, [&](book::Writing& writing) -> Outcome<BagsFilled> {
         const book::Workbook& book = writing.workbook();
         const auto filling = filling_of(book, entry.batch, std::nullopt, entry.sealed_on, doing, confirmed);
@@ -158,7 +168,8 @@ Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& 
                 return refuse(Why::bag_gone, row_field(i, "bag"), {bag->code});
             if (bag->packed || !seen.insert(bag->id.value).second)
                 return refuse(Why::already_filled, row_field(i, "bag"), {bag->code});
-            const auto count = checked_count(row.strips.value_or(filling->kind.strips_per_bag), row_field(i, "strips"), 10'000);
+            const auto count =
+                checked_count(row.strips.value_or(filling->kind.strips_per_bag), row_field(i, "strips"), 10'000);
             if (!count)
                 return unexpected(count.error());
             if (const Not odd = odd_net(*filling, *count, row.net, row_field(i, "net"), confirmed))
@@ -171,12 +182,14 @@ Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& 
         }
         const int most = to_bag(book, entry.batch, std::nullopt);
         if (strips > most)
-            return refuse(Why::more_than_soaked, row_field(entry.rows.size() - 1, "strips"), {fact(strips), fact(most)});
+            return refuse(Why::more_than_soaked, row_field(entry.rows.size() - 1, "strips"),
+                          {fact(strips), fact(most)});
         if (const Not bad = not_weighed_well(*filling, confirmed))
             return because(bad);
         writing.name(static_cast<int>(bags.size()), bags.size() == 1 ? bags.front().code : filling->batch.code);
         BagsFilled filled;
-        filled.figures = figures_of(book, *filling, static_cast<int>(bags.size()), strips, *bags.back().packed, filling->kind.strips_per_bag);
+        filled.figures = figures_of(book, *filling, static_cast<int>(bags.size()), strips, *bags.back().packed,
+                                    filling->kind.strips_per_bag);
         for (const book::Bag& bag : bags) {
             book::update(writing, bag);
             filled.bags.push_back(bag.id);

@@ -39,7 +39,8 @@ Not correct_packed(const book::Workbook& workbook, const BagCorrection& entry, b
 }
 
 /// A new day moves rest and limit by the rules copied at the time. Strips that hang already must still be possible.
-Not correct_sealed(const book::Workbook& workbook, const BagCorrection& entry, const book::Doing& doing, book::Bag& bag) {
+Not correct_sealed(const book::Workbook& workbook, const BagCorrection& entry, const book::Doing& doing,
+                   book::Bag& bag) {
     const QString field = QStringLiteral("sealed_on");
     const auto batch = book::fetch(workbook, bag.batch);
     const auto day = checked_day(entry.sealed_on, doing, {Why::long_ago}, batch->mixed->local_day(), field);

@@ -25,11 +25,26 @@ Outcome<maths::Day> first_day(const book::Workbook& workbook, const book::Batch&
     return first.value_or(batch.mixed->local_day());
 }
 
+/// When only one bin still has strips, the bag is of that one, whether the form says so or not.
+std::optional<SoakId> only_soak_left(const book::Workbook& workbook, BatchId batch, maths::Day sealed) {
+    const Bagged bagged = bagged_of(workbook, batch);
+    std::optional<SoakId> only;
+    for (const book::Soak& soak : book::soaks_of(workbook, batch)) {
+        if (soak.started.local_day() > sealed || bagged.by_soak.at(soak.id.value) >= soak.strips)
+            continue;
+        if (only)
+            return std::nullopt;
+        only = soak.id;
+    }
+    return only;
+}
+
 /// The moment of bagging, as near as it is known.
 maths::Instant moment_of(const Filling& filling, const book::Doing& doing) {
     if (filling.sealed == doing.today())
         return doing.at;
-    const auto noon = std::chrono::duration_cast<std::chrono::milliseconds>(filling.sealed.time_since_epoch() + std::chrono::hours(12));
+    const auto noon = std::chrono::duration_cast<std::chrono::milliseconds>(filling.sealed.time_since_epoch() +
+                                                                            std::chrono::hours(12));
     return {noon.count() - doing.at.offset_minutes * 60'000, doing.at.offset_minutes};
 }
 
@@ -51,8 +66,8 @@ Not date_bag(Filling& filling) {
     return {};
 }
 
-Outcome<Filling> filling_of(const book::Workbook& workbook, BatchId id, std::optional<SoakId> soak, std::optional<maths::Day> sealed,
-                            const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<Filling> filling_of(const book::Workbook& workbook, BatchId id, std::optional<SoakId> soak,
+                            std::optional<maths::Day> sealed, const book::Doing& doing, const Confirmed& confirmed) {
     Filling filling;
     const auto batch = mixed_batch(workbook, id);
     if (!batch)
@@ -67,6 +82,8 @@ Outcome<Filling> filling_of(const book::Workbook& workbook, BatchId id, std::opt
     if (!day)
         return unexpected(day.error());
     filling.sealed = *day;
+    if (!filling.soak)
+        filling.soak = only_soak_left(workbook, id, filling.sealed);
     const auto months = needed(workbook, Figure::use_within_months, QStringLiteral("sealed_on"));
     if (!months)
         return unexpected(months.error());
@@ -87,7 +104,8 @@ Not not_weighed_well(const Filling& filling, const Confirmed& confirmed) {
     return {};
 }
 
-Not odd_net(const Filling& filling, int strips, std::optional<maths::Mass> net, const QString& field, const Confirmed& confirmed) {
+Not odd_net(const Filling& filling, int strips, std::optional<maths::Mass> net, const QString& field,
+            const Confirmed& confirmed) {
     if (!net)
         return {};
     if (const auto checked = checked_mass(net, field, most_mass); !checked)
@@ -118,7 +136,8 @@ void fill(book::Bag& bag, const Filling& filling, int strips, std::optional<math
     bag.use_by = filling.use_by;
 }
 
-BagFigures figures_of(const book::Workbook& workbook, const Filling& filling, int bags, int strips, int last_bag, int per_bag) {
+BagFigures figures_of(const book::Workbook& workbook, const Filling& filling, int bags, int strips, int last_bag,
+                      int per_bag) {
     BagFigures figures;
     figures.bags = bags;
     figures.strips = strips;

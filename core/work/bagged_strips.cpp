@@ -35,7 +35,9 @@ Bagged count(const book::Workbook& workbook, BatchId batch, BagId without) {
 }
 } // namespace
 
-Bagged bagged_of(const book::Workbook& workbook, BatchId batch) { return count(workbook, batch, {}); }
+Bagged bagged_of(const book::Workbook& workbook, BatchId batch) {
+    return count(workbook, batch, {});
+}
 
 int to_bag(const book::Workbook& workbook, BatchId batch, std::optional<SoakId> soak, BagId without) {
     const Bagged all = count(workbook, batch, without);

@@ -16,7 +16,9 @@ namespace soakbook::work {
 
 namespace {
 
-Piece batch_piece(const char* key) { return {QLatin1String(key), 1, {}}; }
+Piece batch_piece(const char* key) {
+    return {QLatin1String(key), 1, {}};
+}
 
 /// What the strips of a bag took up, and what lay free beside them at sealing.
 void add_bag(const book::Bag& bag, Balance& balance) {
@@ -65,7 +67,8 @@ Outcome<Balance> balance(const book::Workbook& workbook, BatchId id) {
         account.limit = batch->unexplained_limit;
     else if (const auto said = figure(workbook, Figure::unexplained_limit))
         account.limit = maths::Fraction{*said};
-    const maths::BatchFlow flow{account.in, account.in_strips + account.free_in_bags, account.in_pails, account.named_losses - heel, heel};
+    const maths::BatchFlow flow{account.in, account.in_strips + account.free_in_bags, account.in_pails,
+                                account.named_losses - heel, heel};
     // Without a limit of the user's own nothing is beyond it.
     const auto reckoned = maths::balance_of(flow, account.limit.value_or(maths::ppm(1'000'000)));
     if (!reckoned)
@@ -75,7 +78,8 @@ Outcome<Balance> balance(const book::Workbook& workbook, BatchId id) {
     return account;
 }
 
-Outcome<Balance> close_batch(book::Workbook& workbook, BatchId id, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<Balance> close_batch(book::Workbook& workbook, BatchId id, const book::Doing& doing,
+                             const Confirmed& confirmed) {
     return perform(workbook, batch_piece("batch_closed"), doing, [&](book::Writing& writing) -> Outcome<Balance> {
         auto batch = mixed_batch(writing.workbook(), id);
         if (!batch)
@@ -91,7 +95,8 @@ Outcome<Balance> close_batch(book::Workbook& workbook, BatchId id, const book::D
         if (!account)
             return unexpected(account.error());
         if (account->beyond_limit)
-            if (const Not odd = no_unless(confirmed, Why::loss_unexplained, {}, {fact(account->unexplained), fact(*account->limit)}))
+            if (const Not odd = no_unless(confirmed, Why::loss_unexplained, {},
+                                          {fact(account->unexplained), fact(*account->limit)}))
                 return because(odd);
         writing.name(1, batch->code);
         batch->closed = doing.at;

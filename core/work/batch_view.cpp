@@ -11,7 +11,7 @@
 #include "core/work/batch_checks.h"
 #include "core/work/batch_line.h"
 #include "core/work/clear_liquid.h"
-#include "core/work/mix_result.h"
+#include "core/work/mix_inputs.h"
 #include "core/work/weigh_sums.h"
 
 #include <algorithm>
@@ -110,7 +110,9 @@ SoakLine soak_line(const book::Workbook& workbook, const book::Soak& soak, maths
     return line;
 }
 
-QString label_text(book::LabelState label) { return QLatin1String(book::Names<book::LabelState>::all[static_cast<std::size_t>(label)]); }
+QString label_text(book::LabelState label) {
+    return QLatin1String(book::Names<book::LabelState>::all[static_cast<std::size_t>(label)]);
+}
 
 void add_bags(const book::Workbook& workbook, BatchId batch, BatchView& view) {
     for (const book::Bag& bag : book::bags_of(workbook, batch)) {

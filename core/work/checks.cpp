@@ -60,8 +60,9 @@ Outcome<maths::Mass> checked_mass(std::optional<maths::Mass> mass, const QString
     return *mass;
 }
 
-Outcome<maths::Instant> checked_time(std::optional<maths::Instant> at, const book::Doing& doing, const Confirmed& confirmed,
-                                     std::optional<maths::Instant> earliest, const QString& field) {
+Outcome<maths::Instant> checked_time(std::optional<maths::Instant> at, const book::Doing& doing,
+                                     const Confirmed& confirmed, std::optional<maths::Instant> earliest,
+                                     const QString& field) {
     const maths::Instant moment = at.value_or(doing.at);
     if (doing.at < moment)
         return refuse(Why::in_the_future, field);

@@ -13,10 +13,15 @@ namespace soakbook::work {
 
 /// A check's answer: why not, or nothing.
 using Not = std::optional<Refusal>;
-[[nodiscard]] inline tl::unexpected<Refusal> because(const Not& refusal) { return tl::unexpected<Refusal>(*refusal); }
-[[nodiscard]] inline Not no(Why why, const QString& field = {}, const QStringList& facts = {}) { return Refusal{why, field, facts, false}; }
+[[nodiscard]] inline tl::unexpected<Refusal> because(const Not& refusal) {
+    return tl::unexpected<Refusal>(*refusal);
+}
+[[nodiscard]] inline Not no(Why why, const QString& field = {}, const QStringList& facts = {}) {
+    return Refusal{why, field, facts, false};
+}
 /// Asks, unless it was answered with yes before.
-[[nodiscard]] inline Not no_unless(const Confirmed& confirmed, Why why, const QString& field = {}, const QStringList& facts = {}) {
+[[nodiscard]] inline Not no_unless(const Confirmed& confirmed, Why why, const QString& field = {},
+                                   const QStringList& facts = {}) {
     return confirmed.count(why) != 0 ? Not{} : Not{Refusal{why, field, facts, true}};
 }
 
@@ -29,10 +34,11 @@ Not reason_missing(const book::Doing& doing);
 Outcome<int> checked_count(std::optional<int> count, const QString& field, int most);
 /// Refuses a mass that is not said, zero or less, or above `most`.
 Outcome<maths::Mass> checked_mass(std::optional<maths::Mass> mass, const QString& field, maths::Mass most);
-/// The moment something was done: what was said, or now. Refuses the future and what lies before `earliest`; asks for more than
-/// a year back.
-Outcome<maths::Instant> checked_time(std::optional<maths::Instant> at, const book::Doing& doing, const Confirmed& confirmed,
-                                     std::optional<maths::Instant> earliest = std::nullopt, const QString& field = QStringLiteral("at"));
+/// The moment something was done: what was said, or now. Refuses the future and what lies before `earliest`; asks for
+/// more than a year back.
+Outcome<maths::Instant> checked_time(std::optional<maths::Instant> at, const book::Doing& doing,
+                                     const Confirmed& confirmed, std::optional<maths::Instant> earliest = std::nullopt,
+                                     const QString& field = QStringLiteral("at"));
 /// The day something was done, likewise.
 Outcome<maths::Day> checked_day(std::optional<maths::Day> day, const book::Doing& doing, const Confirmed& confirmed,
                                 std::optional<maths::Day> earliest, const QString& field);

@@ -6,7 +6,8 @@
 
 namespace soakbook::work {
 
-std::optional<maths::Instant> clear_since(const book::Workbook& workbook, const book::Batch& batch, std::optional<maths::Instant> by) {
+std::optional<maths::Instant> clear_since(const book::Workbook& workbook, const book::Batch& batch,
+                                          std::optional<maths::Instant> by) {
     if (!batch.mixed)
         return std::nullopt;
     maths::Instant earliest = *batch.mixed;

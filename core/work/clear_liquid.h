@@ -13,8 +13,9 @@ class Workbook;
 
 namespace soakbook::work {
 
-/// The moment from which the liquid is known to be clear at `by`: the first of the last unbroken run of stirs that saw it
-/// clear, since it was mixed and since the last bin was emptied back. Nothing when it is not.
-std::optional<maths::Instant> clear_since(const book::Workbook& workbook, const book::Batch& batch, std::optional<maths::Instant> by = std::nullopt);
+/// The moment from which the liquid is known to be clear at `by`: the first of the last unbroken run of stirs that saw
+/// it clear, since it was mixed and since the last bin was emptied back. Nothing when it is not.
+std::optional<maths::Instant> clear_since(const book::Workbook& workbook, const book::Batch& batch,
+                                          std::optional<maths::Instant> by = std::nullopt);
 
 } // namespace soakbook::work

@@ -15,7 +15,8 @@ template <class Labelled> void make_stale(Labelled& record) {
 }
 } // namespace
 
-Copies::Copies(const book::Workbook& workbook, book::Id<book::Batch> id) : m_batch(id), m_strength(liquid_of(workbook, id).strength()) {
+Copies::Copies(const book::Workbook& workbook, book::Id<book::Batch> id)
+    : m_batch(id), m_strength(liquid_of(workbook, id).strength()) {
     const auto batch = book::fetch(workbook, id);
     if (!batch)
         return;
@@ -78,7 +79,9 @@ void Copies::follow(book::Writing& writing) const {
     bring_up_pails(writing);
 }
 
-void Copies::fill_gaps(book::Writing& writing) const { bring_up(writing, true); }
+void Copies::fill_gaps(book::Writing& writing) const {
+    bring_up(writing, true);
+}
 
 void rebalance(book::Writing& writing, book::Id<book::Batch> id) {
     auto batch = book::fetch(writing.workbook(), id);

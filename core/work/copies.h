@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What was copied into bags, placements and pails from weighings that are now put right follows them; a rule that was copied
-// does not. For core/work's own use.
+// What was copied into bags, placements and pails from weighings that are now put right follows them; a rule that was
+// copied does not. For core/work's own use.
 #pragma once
 
 #include "core/book/records/bag.h"

@@ -12,9 +12,15 @@ QString marked(char kind, qint64 count) {
 }
 } // namespace
 
-QString fact(maths::Mass mass) { return marked('m', mass.count); }
-QString fact(maths::Temperature temperature) { return marked('t', temperature.count); }
-QString fact(maths::Fraction fraction) { return marked('f', fraction.count); }
+QString fact(maths::Mass mass) {
+    return marked('m', mass.count);
+}
+QString fact(maths::Temperature temperature) {
+    return marked('t', temperature.count);
+}
+QString fact(maths::Fraction fraction) {
+    return marked('f', fraction.count);
+}
 
 QString fact(maths::Day day) {
     const QString text = QStringLiteral("d:") + book::day_text(day);
@@ -22,7 +28,8 @@ QString fact(maths::Day day) {
 }
 
 QString fact(const QString& name) {
-    const bool looks_marked = name.size() > 1 && name.at(1) == QLatin1Char(':') && QStringLiteral("mtfdns").contains(name.at(0));
+    const bool looks_marked =
+        name.size() > 1 && name.at(1) == QLatin1Char(':') && QStringLiteral("mtfdns").contains(name.at(0));
     const QString text = looks_marked ? QStringLiteral("s:") + name : name;
     return text;
 }

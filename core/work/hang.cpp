@@ -60,7 +60,7 @@ std::optional<Refusal> past_limit_refused(const Hanging& hanging, const Shares& 
 }
 
 /// Asks about the whole yard: the day, supers, and its times. Gives the keys of what was answered with yes.
-QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, maths::Day today, maths::Day last,
+QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, maths::Day today,
                         Questions& questions) {
     QStringList yes;
     const auto put = [&](Why why, const char* field, const QStringList& facts) {
@@ -71,13 +71,9 @@ QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, 
         put(Why::long_ago, "on", {fact(back)});
     if (hanging.supers_on.value_or(false))
         put(Why::supers_on, "supers_on", {fact(hanging.yard_name)});
-    for (const YardTimeEntry& time : times_meeting(workbook, hanging.yard, hanging.on, last)) {
-        const QStringList facts{fact(time.what), fact(*time.from), fact(*time.to)};
-        if (time.kind == TimeKind::flow)
-            put(Why::in_flow, "on", facts);
-        else if (*time.from <= hanging.on)
-            put(Why::yard_closed, "on", facts);
-    }
+    for (const YardTimeEntry& time : times_meeting(workbook, hanging.yard, hanging.on, hanging.on))
+        put(time.kind == TimeKind::flow ? Why::in_flow : Why::yard_closed, "on",
+            {fact(time.what), fact(*time.from), fact(*time.to)});
     yes.removeDuplicates();
     return yes;
 }
@@ -147,7 +143,7 @@ Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hangin
     const auto already = hanging_already(workbook);
     Questions questions(confirmed);
     Hung hung;
-    const QStringList of_yard = ask_of_yard(workbook, hanging, doing.today(), window->last, questions);
+    const QStringList of_yard = ask_of_yard(workbook, hanging, doing.today(), questions);
     for (std::size_t i = 0; i < hanging.rows.size(); ++i) {
         const HangRow& row = hanging.rows[i];
         const QStringList of_hive = of_yard + ask_of_hive(hanging, row, already, questions);

@@ -13,16 +13,21 @@ namespace soakbook::work {
 
 namespace {
 
-Piece batch_piece(const char* key) { return {QLatin1String(key), 1, {}}; }
+Piece batch_piece(const char* key) {
+    return {QLatin1String(key), 1, {}};
+}
 
 /// The evening before the day that was planned: a tank warms for hours before the acid goes in.
-maths::Day first_heat(const book::Batch& batch) { return maths::days_after(batch.planned_on, -1); }
+maths::Day first_heat(const book::Batch& batch) {
+    return maths::days_after(batch.planned_on, -1);
+}
 
 /// The record a form stands for, without its batch and times.
 Outcome<book::Reading> checked_reading(const ReadingEntry& entry, const Confirmed& confirmed) {
     if (!entry.probe && !entry.dial && !entry.room && !entry.jacket_seen)
         return refuse(Why::missing, QStringLiteral("probe"));
-    for (const auto& [value, field] : {std::pair{entry.probe, "probe"}, std::pair{entry.dial, "dial"}, std::pair{entry.room, "room"}})
+    for (const auto& [value, field] :
+         {std::pair{entry.probe, "probe"}, std::pair{entry.dial, "dial"}, std::pair{entry.room, "room"}})
         if (const Not odd = odd_temperature(value, QLatin1String(field), confirmed))
             return because(odd);
     const auto note = checked_text(entry.note, QStringLiteral("note"), 4000, false);
@@ -37,7 +42,8 @@ Outcome<book::Reading> checked_reading(const ReadingEntry& entry, const Confirme
     return reading;
 }
 
-Outcome<maths::Instant> time_of_reading(const book::Batch& batch, std::optional<maths::Instant> at, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<maths::Instant> time_of_reading(const book::Batch& batch, std::optional<maths::Instant> at,
+                                        const book::Doing& doing, const Confirmed& confirmed) {
     const auto moment = checked_time(at, doing, confirmed);
     if (moment && moment->local_day() < first_heat(batch))
         return refuse(Why::before_start, QStringLiteral("at"), {fact(batch.planned_on)});
@@ -64,7 +70,8 @@ Outcome<Found<Record>> to_correct(const book::Workbook& workbook, book::Id<Recor
     return Found<Record>{*record, *batch};
 }
 
-template <class Record> Outcome<int> make_void(book::Workbook& workbook, book::Id<Record> id, const book::Doing& doing) {
+template <class Record>
+Outcome<int> make_void(book::Workbook& workbook, book::Id<Record> id, const book::Doing& doing) {
     return perform(workbook, batch_piece("made_void"), doing, [&](book::Writing& writing) -> Outcome<int> {
         auto found = to_correct(writing.workbook(), id, doing);
         if (!found)
@@ -95,7 +102,8 @@ Not odd_temperature(std::optional<maths::Temperature> temperature, const QString
     return {};
 }
 
-Outcome<ReadingResult> log_reading(book::Workbook& workbook, const ReadingEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<ReadingResult> log_reading(book::Workbook& workbook, const ReadingEntry& entry, const book::Doing& doing,
+                                   const Confirmed& confirmed) {
     return perform(workbook, batch_piece("reading"), doing, [&](book::Writing& writing) -> Outcome<ReadingResult> {
         const auto batch = open_batch(writing.workbook(), entry.batch);
         if (!batch)
@@ -120,7 +128,8 @@ Outcome<ReadingResult> log_reading(book::Workbook& workbook, const ReadingEntry&
     });
 }
 
-Outcome<StirId> log_stir(book::Workbook& workbook, const StirEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<StirId> log_stir(book::Workbook& workbook, const StirEntry& entry, const book::Doing& doing,
+                         const Confirmed& confirmed) {
     return perform(workbook, batch_piece("stir"), doing, [&](book::Writing& writing) -> Outcome<StirId> {
         const auto batch = mixed_batch(writing.workbook(), entry.batch);
         if (!batch)
@@ -140,7 +149,8 @@ Outcome<StirId> log_stir(book::Workbook& workbook, const StirEntry& entry, const
             return unexpected(at.error());
         if (*entry.clear) {
             const auto readings = book::readings_of(writing.workbook(), batch->id);
-            if (std::none_of(readings.begin(), readings.end(), [](const book::Reading& r) { return r.probe.has_value(); }))
+            if (std::none_of(readings.begin(), readings.end(),
+                             [](const book::Reading& r) { return r.probe.has_value(); }))
                 return refuse(Why::no_reading, QStringLiteral("clear"));
         }
         book::Stir stir;
@@ -156,7 +166,8 @@ Outcome<StirId> log_stir(book::Workbook& workbook, const StirEntry& entry, const
     });
 }
 
-Outcome<int> correct_reading(book::Workbook& workbook, ReadingId id, const ReadingEntry& entry, const book::Doing& doing) {
+Outcome<int> correct_reading(book::Workbook& workbook, ReadingId id, const ReadingEntry& entry,
+                             const book::Doing& doing) {
     return perform(workbook, batch_piece("corrected"), doing, [&](book::Writing& writing) -> Outcome<int> {
         const auto found = to_correct(writing.workbook(), id, doing);
         if (!found)
@@ -181,8 +192,12 @@ Outcome<int> correct_reading(book::Workbook& workbook, ReadingId id, const Readi
     });
 }
 
-Outcome<int> void_reading(book::Workbook& workbook, ReadingId id, const book::Doing& doing) { return make_void(workbook, id, doing); }
+Outcome<int> void_reading(book::Workbook& workbook, ReadingId id, const book::Doing& doing) {
+    return make_void(workbook, id, doing);
+}
 
-Outcome<int> void_stir(book::Workbook& workbook, StirId id, const book::Doing& doing) { return make_void(workbook, id, doing); }
+Outcome<int> void_stir(book::Workbook& workbook, StirId id, const book::Doing& doing) {
+    return make_void(workbook, id, doing);
+}
 
 } // namespace soakbook::work

@@ -15,7 +15,9 @@ namespace {
 
 constexpr std::size_t most_pails = 1'000;
 
-QString pail_field(std::size_t i) { return QStringLiteral("pails/%1").arg(static_cast<qulonglong>(i)); }
+QString pail_field(std::size_t i) {
+    return QStringLiteral("pails/%1").arg(static_cast<qulonglong>(i));
+}
 
 Outcome<maths::Mass> poured_mass(const PourEntry& entry) {
     if (entry.pails.empty())
@@ -33,7 +35,8 @@ Outcome<maths::Mass> poured_mass(const PourEntry& entry) {
 }
 
 /// Refuses more than went in; asks about more than the strips can have left, beyond the limit that is the user's own.
-Not more_than_left(const book::Workbook& workbook, const book::Batch& batch, maths::Mass wanted, const QString& field, const Confirmed& confirmed) {
+Not more_than_left(const book::Workbook& workbook, const book::Batch& batch, maths::Mass wanted, const QString& field,
+                   const Confirmed& confirmed) {
     const maths::Mass in = liquid_of(workbook, batch.id).total;
     maths::Mass gone;
     for (const book::Pail& pail : book::pails_of(workbook, batch.id))
@@ -68,58 +71,60 @@ Age age_of(const book::Workbook& workbook, const book::Batch& batch) {
 
 } // namespace
 
-Outcome<PailsPoured> pour_leftovers(book::Workbook& workbook, const PourEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
-    return perform(workbook, {QStringLiteral("poured"), 1, {}}, doing, [&](book::Writing& writing) -> Outcome<PailsPoured> {
-        const auto batch = mixed_batch(writing.workbook(), entry.batch);
-        if (!batch)
-            return unexpected(batch.error());
-        const auto mass = poured_mass(entry);
-        if (!mass)
-            return unexpected(mass.error());
-        if (!entry.warm_and_clear)
-            return refuse(Why::missing, QStringLiteral("warm_and_clear"));
-        if (!entry.scraped)
-            return refuse(Why::missing, QStringLiteral("scraped"));
-        const auto stands = checked_text(entry.stands, QStringLiteral("stands"), 200, false);
-        if (!stands)
-            return unexpected(stands.error());
-        const auto at = checked_time(entry.at, doing, confirmed, batch->mixed);
-        if (!at)
-            return unexpected(at.error());
-        if (const Not more = more_than_left(writing.workbook(), *batch, *mass, pail_field(0), confirmed))
-            return because(more);
+Outcome<PailsPoured> pour_leftovers(book::Workbook& workbook, const PourEntry& entry, const book::Doing& doing,
+                                    const Confirmed& confirmed) {
+    return perform(workbook, {QStringLiteral("poured"), 1, {}}, doing,
+                   [&](book::Writing& writing) -> Outcome<PailsPoured> {
+                       const auto batch = mixed_batch(writing.workbook(), entry.batch);
+                       if (!batch)
+                           return unexpected(batch.error());
+                       const auto mass = poured_mass(entry);
+                       if (!mass)
+                           return unexpected(mass.error());
+                       if (!entry.warm_and_clear)
+                           return refuse(Why::missing, QStringLiteral("warm_and_clear"));
+                       if (!entry.scraped)
+                           return refuse(Why::missing, QStringLiteral("scraped"));
+                       const auto stands = checked_text(entry.stands, QStringLiteral("stands"), 200, false);
+                       if (!stands)
+                           return unexpected(stands.error());
+                       const auto at = checked_time(entry.at, doing, confirmed, batch->mixed);
+                       if (!at)
+                           return unexpected(at.error());
+                       if (const Not more = more_than_left(writing.workbook(), *batch, *mass, pail_field(0), confirmed))
+                           return because(more);
 
-        writing.name(static_cast<int>(entry.pails.size()), batch->code);
-        book::Pour pour;
-        pour.batch = batch->id;
-        pour.at = *at;
-        pour.warm_and_clear = *entry.warm_and_clear;
-        pour.scraped = *entry.scraped;
-        pour.id = book::insert(writing, pour);
-        const Age age = age_of(writing.workbook(), *batch);
-        PailsPoured poured;
-        poured.only_together = !(pour.warm_and_clear && pour.scraped);
-        for (const maths::Mass one : entry.pails) {
-            book::Pail pail;
-            pail.code = next_code(writing, 'P');
-            pail.pour = pour.id;
-            pail.batch = batch->id;
-            pail.mass = one;
-            // Settled liquid has it only taken all together: the set goes into a mix as one.
-            pail.strength = liquid_of(writing.workbook(), batch->id).strength();
-            pail.sealed_on = at->local_day();
-            pail.oldest_on = age.oldest;
-            pail.times_warmed = age.times_warmed;
-            pail.stands = *stands;
-            poured.pails.push_back(book::insert(writing, pail));
-            poured.codes << pail.code;
-        }
-        return poured;
-    });
+                       writing.name(static_cast<int>(entry.pails.size()), batch->code);
+                       book::Pour pour;
+                       pour.batch = batch->id;
+                       pour.at = *at;
+                       pour.warm_and_clear = *entry.warm_and_clear;
+                       pour.scraped = *entry.scraped;
+                       pour.id = book::insert(writing, pour);
+                       const Age age = age_of(writing.workbook(), *batch);
+                       PailsPoured poured;
+                       poured.only_together = !(pour.warm_and_clear && pour.scraped);
+                       for (const maths::Mass one : entry.pails) {
+                           book::Pail pail;
+                           pail.code = next_code(writing, 'P');
+                           pail.pour = pour.id;
+                           pail.batch = batch->id;
+                           pail.mass = one;
+                           // Settled liquid has it only taken all together: the set goes into a mix as one.
+                           pail.strength = liquid_of(writing.workbook(), batch->id).strength();
+                           pail.sealed_on = at->local_day();
+                           pail.oldest_on = age.oldest;
+                           pail.times_warmed = age.times_warmed;
+                           pail.stands = *stands;
+                           poured.pails.push_back(book::insert(writing, pail));
+                           poured.codes << pail.code;
+                       }
+                       return poured;
+                   });
 }
 
-Outcome<LossId> log_loss(book::Workbook& workbook, BatchId id, NamedLoss kind, std::optional<maths::Mass> mass, const QString& note,
-                         const book::Doing& doing) {
+Outcome<LossId> log_loss(book::Workbook& workbook, BatchId id, NamedLoss kind, std::optional<maths::Mass> mass,
+                         const QString& note, const book::Doing& doing) {
     return perform(workbook, {QStringLiteral("loss"), 1, {}}, doing, [&](book::Writing& writing) -> Outcome<LossId> {
         const auto batch = mixed_batch(writing.workbook(), id);
         if (!batch)

@@ -9,7 +9,8 @@ qint64 left_of(const book::Workbook& workbook, const book::MaterialLot& lot) {
     return lot.amount + book::changes_of_lot(workbook, lot.id) - book::used_of_lot(workbook, lot);
 }
 
-Outcome<book::MaterialLot> usable_lot(const book::Workbook& workbook, book::Id<book::MaterialLot> id, const LotWish& wish, const QString& field) {
+Outcome<book::MaterialLot> usable_lot(const book::Workbook& workbook, book::Id<book::MaterialLot> id,
+                                      const LotWish& wish, const QString& field) {
     const auto lot = book::fetch(workbook, id);
     if (!lot || lot->void_reason)
         return refuse(Why::not_found, field, lot ? QStringList{fact(lot->name)} : QStringList{});
@@ -20,7 +21,8 @@ Outcome<book::MaterialLot> usable_lot(const book::Workbook& workbook, book::Id<b
         return refuse(Why::lot_finished, field, {fact(lot->name)});
     const qint64 left = left_of(workbook, *lot) + wish.held_back;
     if (wish.amount > left)
-        return refuse(Why::lot_short, field, {fact(lot->name), amount_fact(lot->material, left), amount_fact(lot->material, wish.amount)});
+        return refuse(Why::lot_short, field,
+                      {fact(lot->name), amount_fact(lot->material, left), amount_fact(lot->material, wish.amount)});
     return *lot;
 }
 

@@ -19,9 +19,10 @@ struct LotWish {
     qint64 amount = 0;
     qint64 held_back = 0; ///< part of what counts as used that this very wish replaces (a planned amount, now weighed)
 };
-/// The lot, when it is of that material, not void, not finished, and has enough. Refuses lot_wrong_material, lot_finished,
-/// lot_short.
-Outcome<book::MaterialLot> usable_lot(const book::Workbook& workbook, book::Id<book::MaterialLot> id, const LotWish& wish, const QString& field);
+/// The lot, when it is of that material, not void, not finished, and has enough. Refuses lot_wrong_material,
+/// lot_finished, lot_short.
+Outcome<book::MaterialLot> usable_lot(const book::Workbook& workbook, book::Id<book::MaterialLot> id,
+                                      const LotWish& wish, const QString& field);
 /// Asks when the lot's date is past on that day.
 Not lot_past_date(const book::MaterialLot& lot, maths::Day day, const QString& field, const Confirmed& confirmed);
 /// Refuses a day before the lot came.

@@ -14,7 +14,9 @@ namespace {
 constexpr qint64 most_pieces = 10'000'000;
 constexpr maths::Fraction pure = maths::ppm(1'000'000);
 
-Piece lot_piece(const char* key, const QString& name) { return {QLatin1String(key), 1, name}; }
+Piece lot_piece(const char* key, const QString& name) {
+    return {QLatin1String(key), 1, name};
+}
 
 Not checked_amount(MaterialKind material, std::optional<qint64> amount, const QString& field) {
     if (!amount)
@@ -57,14 +59,16 @@ Not take_strips(const book::Workbook& workbook, const LotEntry& entry, book::Mat
     lot.strip_kind = kind->id;
     if (!entry.dry)
         return {};
-    const auto dry = checked_mass(entry.dry, QStringLiteral("dry"), kind->target - kind->tolerance - maths::milligrams(1));
+    const auto dry =
+        checked_mass(entry.dry, QStringLiteral("dry"), kind->target - kind->tolerance - maths::milligrams(1));
     if (!dry)
         return dry.error();
     lot.dry = *dry;
     return {};
 }
 
-Outcome<book::MaterialLot> checked_lot(const book::Workbook& workbook, const LotEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<book::MaterialLot> checked_lot(const book::Workbook& workbook, const LotEntry& entry, const book::Doing& doing,
+                                       const Confirmed& confirmed) {
     book::MaterialLot lot;
     lot.id = entry.id;
     lot.material = static_cast<book::Material>(entry.material);
@@ -141,30 +145,32 @@ LotEntry entry_of(const book::MaterialLot& lot) {
 
 } // namespace
 
-Outcome<LotId> save_lot(book::Workbook& workbook, const LotEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<LotId> save_lot(book::Workbook& workbook, const LotEntry& entry, const book::Doing& doing,
+                        const Confirmed& confirmed) {
     const char* key = entry.id ? "lot_corrected" : "lot";
-    return perform(workbook, lot_piece(key, entry.name.trimmed()), doing, [&](book::Writing& writing) -> Outcome<LotId> {
-        auto lot = checked_lot(writing.workbook(), entry, doing, confirmed);
-        if (!lot)
-            return unexpected(lot.error());
-        if (!entry.id)
-            return book::insert(writing, *lot);
-        const auto before = lot_there(writing.workbook(), entry.id);
-        if (!before)
-            return unexpected(before.error());
-        if (before->material != lot->material)
-            return refuse(Why::lot_wrong_material, QStringLiteral("material"), {fact(before->name)});
-        lot->finished_on = before->finished_on;
-        if (*lot == *before)
-            return refuse(Why::nothing_changed);
-        if (const Not missing = reason_missing(doing))
-            return because(missing);
-        const qint64 gone = before->amount - left_of(writing.workbook(), *before);
-        if (lot->amount < gone)
-            return refuse(Why::too_small, QStringLiteral("amount"), {amount_fact(lot->material, gone)});
-        book::update(writing, *lot);
-        return lot->id;
-    });
+    return perform(workbook, lot_piece(key, entry.name.trimmed()), doing,
+                   [&](book::Writing& writing) -> Outcome<LotId> {
+                       auto lot = checked_lot(writing.workbook(), entry, doing, confirmed);
+                       if (!lot)
+                           return unexpected(lot.error());
+                       if (!entry.id)
+                           return book::insert(writing, *lot);
+                       const auto before = lot_there(writing.workbook(), entry.id);
+                       if (!before)
+                           return unexpected(before.error());
+                       if (before->material != lot->material)
+                           return refuse(Why::lot_wrong_material, QStringLiteral("material"), {fact(before->name)});
+                       lot->finished_on = before->finished_on;
+                       if (*lot == *before)
+                           return refuse(Why::nothing_changed);
+                       if (const Not missing = reason_missing(doing))
+                           return because(missing);
+                       const qint64 gone = before->amount - left_of(writing.workbook(), *before);
+                       if (lot->amount < gone)
+                           return refuse(Why::too_small, QStringLiteral("amount"), {amount_fact(lot->material, gone)});
+                       book::update(writing, *lot);
+                       return lot->id;
+                   });
 }
 
 std::vector<LotLine> lots(const book::Workbook& workbook, maths::Day today, bool only_open) {
@@ -184,7 +190,8 @@ std::vector<LotLine> lots(const book::Workbook& workbook, maths::Day today, bool
     return lines;
 }
 
-Outcome<int> recount_lot(book::Workbook& workbook, LotId id, qint64 left, const QString& reason, const book::Doing& doing) {
+Outcome<int> recount_lot(book::Workbook& workbook, LotId id, qint64 left, const QString& reason,
+                         const book::Doing& doing) {
     const auto why = checked_text(reason, QStringLiteral("reason"), 4000, false);
     if (!why)
         return unexpected(why.error());

@@ -51,7 +51,8 @@ Refusal refusal_of(maths::Unanswerable why, const MixFigures& figures, maths::Fr
 }
 
 /// Fresh material beside the pails for what is at hand: all of the acid, or all of the glycerine.
-maths::Answer<maths::Amounts> beside_pails(MixFrom from, maths::Mass at_hand, maths::Fraction strength, maths::Fraction assay, const PailChoice& pails) {
+maths::Answer<maths::Amounts> beside_pails(MixFrom from, maths::Mass at_hand, maths::Fraction strength,
+                                           maths::Fraction assay, const PailChoice& pails) {
     const bool acid_first = from == MixFrom::acid_at_hand;
     std::vector<maths::Input> inputs = pails.inputs();
     inputs.push_back({at_hand, acid_first ? assay : maths::Fraction{}});
@@ -65,23 +66,29 @@ maths::Answer<maths::Amounts> beside_pails(MixFrom from, maths::Mass at_hand, ma
     else if (correction.error() != maths::Unanswerable::nothing_to_correct)
         return unexpected(correction.error());
     if (acid_first)
-        return add.acid.count > 0 ? maths::Answer<maths::Amounts>(unexpected(maths::Unanswerable::mix_too_weak)) : maths::Amounts{at_hand, add.glycerine};
-    return add.glycerine.count > 0 ? maths::Answer<maths::Amounts>(unexpected(maths::Unanswerable::mix_too_strong)) : maths::Amounts{add.acid, at_hand};
+        return add.acid.count > 0 ? maths::Answer<maths::Amounts>(unexpected(maths::Unanswerable::mix_too_weak))
+                                  : maths::Amounts{at_hand, add.glycerine};
+    return add.glycerine.count > 0 ? maths::Answer<maths::Amounts>(unexpected(maths::Unanswerable::mix_too_strong))
+                                   : maths::Amounts{add.acid, at_hand};
 }
 
-maths::Answer<maths::Amounts> fresh_amounts(MixFrom from, maths::Mass amount, maths::Fraction strength, maths::Fraction assay, const PailChoice& pails) {
+maths::Answer<maths::Amounts> fresh_amounts(MixFrom from, maths::Mass amount, maths::Fraction strength,
+                                            maths::Fraction assay, const PailChoice& pails) {
     const bool none = pails.pails.empty();
     switch (from) {
     case MixFrom::acid_at_hand:
-        return none ? maths::amounts_from_acid(amount, strength, assay) : beside_pails(from, amount, strength, assay, pails);
+        return none ? maths::amounts_from_acid(amount, strength, assay)
+                    : beside_pails(from, amount, strength, assay, pails);
     case MixFrom::glycerine_at_hand:
-        return none ? maths::amounts_from_glycerine(amount, strength, assay) : beside_pails(from, amount, strength, assay, pails);
+        return none ? maths::amounts_from_glycerine(amount, strength, assay)
+                    : beside_pails(from, amount, strength, assay, pails);
     case MixFrom::total:
     case MixFrom::strips_wanted:
         break;
     }
     // Pails that are all of the mix and right already need nothing.
-    if (const auto old = maths::mixture_of(pails.inputs()); old && old->total == amount && is_right(old->strength(), strength))
+    if (const auto old = maths::mixture_of(pails.inputs());
+        old && old->total == amount && is_right(old->strength(), strength))
         return maths::Amounts{};
     return maths::amounts_with_pails(amount, strength, assay, pails.inputs());
 }
@@ -96,7 +103,8 @@ Outcome<maths::Mass> start_amount(const MixPlan& plan, const book::StripKind& ki
     if (!strips)
         return unexpected(strips.error());
     const auto uptake = maths::uptake(kind.target, kind.dry);
-    const auto liquid = uptake ? maths::liquid_for_strips(*strips, *uptake) : maths::Answer<maths::Mass>(unexpected(uptake.error()));
+    const auto liquid =
+        uptake ? maths::liquid_for_strips(*strips, *uptake) : maths::Answer<maths::Mass>(unexpected(uptake.error()));
     return checked_mass(liquid ? *liquid : most_mass + most_mass, QStringLiteral("strips"), most_mass);
 }
 
@@ -115,7 +123,8 @@ Outcome<maths::Fraction> wanted_strength(const book::Workbook& workbook, const M
     return *plan.strength;
 }
 
-template <class Record> Outcome<Record> named_record(const book::Workbook& workbook, std::optional<book::Id<Record>> id, const QString& field) {
+template <class Record>
+Outcome<Record> named_record(const book::Workbook& workbook, std::optional<book::Id<Record>> id, const QString& field) {
     if (!id || !*id)
         return refuse(Why::missing, field);
     const auto record = book::fetch(workbook, *id);
@@ -137,8 +146,10 @@ InContainers in_containers(maths::Mass amount, const std::optional<book::Materia
 }
 
 /// The lot that gives `amount`; none is needed for nothing.
-Outcome<std::optional<book::MaterialLot>> giving_lot(const book::Workbook& workbook, std::optional<LotId> id, book::Material material, maths::Mass amount) {
-    const QString field = material == book::Material::acid ? QStringLiteral("acid_lot") : QStringLiteral("glycerine_lot");
+Outcome<std::optional<book::MaterialLot>> giving_lot(const book::Workbook& workbook, std::optional<LotId> id,
+                                                     book::Material material, maths::Mass amount) {
+    const QString field =
+        material == book::Material::acid ? QStringLiteral("acid_lot") : QStringLiteral("glycerine_lot");
     if (amount.count == 0)
         return std::optional<book::MaterialLot>{};
     if (!id || !*id)
@@ -216,10 +227,12 @@ Outcome<Reckoned> reckon(const book::Workbook& workbook, const MixPlan& plan) {
 }
 
 /// What is asked once before a plan is written.
-Not odd_plan(const book::Workbook& workbook, const Reckoned& reckoned, maths::Day day, const book::Doing& doing, const Confirmed& confirmed) {
+Not odd_plan(const book::Workbook& workbook, const Reckoned& reckoned, maths::Day day, const book::Doing& doing,
+             const Confirmed& confirmed) {
     const auto ago = maths::days_between(day, doing.today());
     if (-ago > furthest_plan_days)
-        return no(Why::too_large, QStringLiteral("planned_on"), {fact(maths::days_after(doing.today(), furthest_plan_days))});
+        return no(Why::too_large, QStringLiteral("planned_on"),
+                  {fact(maths::days_after(doing.today(), furthest_plan_days))});
     if (ago > 365)
         if (const Not asked = no_unless(confirmed, Why::long_ago, QStringLiteral("planned_on"), {fact(ago)}))
             return asked;
@@ -230,7 +243,8 @@ Not odd_plan(const book::Workbook& workbook, const Reckoned& reckoned, maths::Da
         if (const Not asked = lot_past_date(*reckoned.glycerine_lot, day, QStringLiteral("glycerine_lot"), confirmed))
             return asked;
     if (const auto others = book::batches_in_tank(workbook, reckoned.tank.id); !others.empty())
-        return no_unless(confirmed, Why::tank_in_use, QStringLiteral("tank"), {fact(reckoned.tank.name), others.front().code});
+        return no_unless(confirmed, Why::tank_in_use, QStringLiteral("tank"),
+                         {fact(reckoned.tank.name), others.front().code});
     return {};
 }
 
@@ -241,43 +255,45 @@ Outcome<MixFigures> reckon_mix(const book::Workbook& workbook, const MixPlan& pl
     return reckoned ? Outcome<MixFigures>(reckoned->figures) : unexpected(reckoned.error());
 }
 
-Outcome<PlannedBatch> plan_mix(book::Workbook& workbook, const MixPlan& plan, const book::Doing& doing, const Confirmed& confirmed) {
-    return perform(workbook, {QStringLiteral("mix_planned"), 1, {}}, doing, [&](book::Writing& writing) -> Outcome<PlannedBatch> {
-        const auto reckoned = reckon(writing.workbook(), plan);
-        if (!reckoned)
-            return unexpected(reckoned.error());
-        const maths::Day day = plan.planned_on.value_or(doing.today());
-        if (const Not odd = odd_plan(writing.workbook(), *reckoned, day, doing, confirmed))
-            return because(odd);
-        const auto ceiling = needed(writing.workbook(), Figure::tank_ceiling);
-        if (!ceiling)
-            return unexpected(ceiling.error());
+Outcome<PlannedBatch> plan_mix(book::Workbook& workbook, const MixPlan& plan, const book::Doing& doing,
+                               const Confirmed& confirmed) {
+    return perform(
+        workbook, {QStringLiteral("mix_planned"), 1, {}}, doing, [&](book::Writing& writing) -> Outcome<PlannedBatch> {
+            const auto reckoned = reckon(writing.workbook(), plan);
+            if (!reckoned)
+                return unexpected(reckoned.error());
+            const maths::Day day = plan.planned_on.value_or(doing.today());
+            if (const Not odd = odd_plan(writing.workbook(), *reckoned, day, doing, confirmed))
+                return because(odd);
+            const auto ceiling = needed(writing.workbook(), Figure::tank_ceiling);
+            if (!ceiling)
+                return unexpected(ceiling.error());
 
-        book::Batch batch;
-        batch.code = next_code(writing, 'B');
-        batch.tank = reckoned->tank.id;
-        batch.strip_kind = reckoned->kind.id;
-        batch.planned_on = day;
-        batch.strength = reckoned->figures.strength;
-        batch.ceiling = {*ceiling};
-        writing.name(1, batch.code);
-        batch.id = book::insert(writing, batch);
-        const auto put_in = [&](std::optional<LotId> lot, std::optional<PailId> pail, maths::Mass planned) {
-            book::BatchInput input;
-            input.batch = batch.id;
-            input.lot = lot;
-            input.pail = pail;
-            input.planned = planned;
-            book::insert(writing, input);
-        };
-        if (reckoned->acid_lot)
-            put_in(reckoned->acid_lot->id, std::nullopt, reckoned->figures.acid.total);
-        if (reckoned->glycerine_lot)
-            put_in(reckoned->glycerine_lot->id, std::nullopt, reckoned->figures.glycerine.total);
-        for (const book::Pail& pail : reckoned->pails.pails)
-            put_in(std::nullopt, pail.id, pail.mass);
-        return PlannedBatch{batch.id, batch.code, reckoned->figures};
-    });
+            book::Batch batch;
+            batch.code = next_code(writing, 'B');
+            batch.tank = reckoned->tank.id;
+            batch.strip_kind = reckoned->kind.id;
+            batch.planned_on = day;
+            batch.strength = reckoned->figures.strength;
+            batch.ceiling = {*ceiling};
+            writing.name(1, batch.code);
+            batch.id = book::insert(writing, batch);
+            const auto put_in = [&](std::optional<LotId> lot, std::optional<PailId> pail, maths::Mass planned) {
+                book::BatchInput input;
+                input.batch = batch.id;
+                input.lot = lot;
+                input.pail = pail;
+                input.planned = planned;
+                book::insert(writing, input);
+            };
+            if (reckoned->acid_lot)
+                put_in(reckoned->acid_lot->id, std::nullopt, reckoned->figures.acid.total);
+            if (reckoned->glycerine_lot)
+                put_in(reckoned->glycerine_lot->id, std::nullopt, reckoned->figures.glycerine.total);
+            for (const book::Pail& pail : reckoned->pails.pails)
+                put_in(std::nullopt, pail.id, pail.mass);
+            return PlannedBatch{batch.id, batch.code, reckoned->figures};
+        });
 }
 
 } // namespace soakbook::work

@@ -13,7 +13,8 @@ namespace {
 const QString field = QStringLiteral("pails");
 
 bool at_hand(const book::Workbook& workbook, const book::Pail& pail) {
-    return !pail.void_reason && !pail.discarded_on && !pail.used_in_part_on && pail.strength && !book::input_of_pail(workbook, pail.id);
+    return !pail.void_reason && !pail.discarded_on && !pail.used_in_part_on && pail.strength &&
+           !book::input_of_pail(workbook, pail.id);
 }
 
 Not cannot_go_in(const book::Workbook& workbook, const book::Pail& pail) {

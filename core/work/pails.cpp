@@ -25,11 +25,14 @@ Outcome<book::Pail> whole_pail(const book::Workbook& workbook, PailId id) {
     return *pail;
 }
 
-Piece pail_piece(const char* key) { return {QLatin1String(key), 1, {}}; }
+Piece pail_piece(const char* key) {
+    return {QLatin1String(key), 1, {}};
+}
 
 } // namespace
 
-Outcome<int> pail_used_in_part(book::Workbook& workbook, PailId id, std::optional<maths::Day> on, const book::Doing& doing) {
+Outcome<int> pail_used_in_part(book::Workbook& workbook, PailId id, std::optional<maths::Day> on,
+                               const book::Doing& doing) {
     return perform(workbook, pail_piece("pail_used_in_part"), doing, [&](book::Writing& writing) -> Outcome<int> {
         auto pail = whole_pail(writing.workbook(), id);
         if (!pail)
@@ -49,7 +52,8 @@ Outcome<int> pail_used_in_part(book::Workbook& workbook, PailId id, std::optiona
     });
 }
 
-Outcome<int> discard_pail(book::Workbook& workbook, PailId id, std::optional<maths::Day> on, const QString& reason, const book::Doing& doing) {
+Outcome<int> discard_pail(book::Workbook& workbook, PailId id, std::optional<maths::Day> on, const QString& reason,
+                          const book::Doing& doing) {
     book::Doing with_reason = doing;
     if (!reason.trimmed().isEmpty())
         with_reason.why = reason.trimmed();
@@ -70,27 +74,28 @@ Outcome<int> discard_pail(book::Workbook& workbook, PailId id, std::optional<mat
     });
 }
 
-Outcome<int> move_pails(book::Workbook& workbook, const std::vector<PailId>& pails, const QString& stands, const book::Doing& doing) {
+Outcome<int> move_pails(book::Workbook& workbook, const std::vector<PailId>& pails, const QString& stands,
+                        const book::Doing& doing) {
     return perform(workbook, {QStringLiteral("pails_moved"), static_cast<int>(pails.size()), stands.trimmed()}, doing,
                    [&](book::Writing& writing) -> Outcome<int> {
-        const auto place = checked_text(stands, QStringLiteral("stands"), 200, true);
-        if (!place)
-            return unexpected(place.error());
-        int moved = 0;
-        for (const PailId id : pails) {
-            auto pail = book::fetch(writing.workbook(), id);
-            if (!pail)
-                return refuse(Why::not_found, QStringLiteral("pails"));
-            if (pail->stands == *place)
-                continue;
-            pail->stands = *place;
-            book::update(writing, *pail);
-            ++moved;
-        }
-        if (moved == 0)
-            return refuse(pails.empty() ? Why::missing : Why::nothing_changed, QStringLiteral("stands"));
-        return moved;
-    });
+                       const auto place = checked_text(stands, QStringLiteral("stands"), 200, true);
+                       if (!place)
+                           return unexpected(place.error());
+                       int moved = 0;
+                       for (const PailId id : pails) {
+                           auto pail = book::fetch(writing.workbook(), id);
+                           if (!pail)
+                               return refuse(Why::not_found, QStringLiteral("pails"));
+                           if (pail->stands == *place)
+                               continue;
+                           pail->stands = *place;
+                           book::update(writing, *pail);
+                           ++moved;
+                       }
+                       if (moved == 0)
+                           return refuse(pails.empty() ? Why::missing : Why::nothing_changed, QStringLiteral("stands"));
+                       return moved;
+                   });
 }
 
 Outcome<int> correct_pail(book::Workbook& workbook, PailId id, maths::Mass mass, const book::Doing& doing) {

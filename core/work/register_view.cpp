@@ -37,6 +37,7 @@ RegisterLine line_of(const book::PlacementRow& row) {
     line.written = p.written;
     line.pull_by = p.pull_by;
     line.pulled_on = p.pulled_on;
+    line.pulled_late = p.pulled_on && p.pull_by && *p.pulled_on > *p.pull_by;
     line.pulled = p.pulled;
     line.missing = p.missing;
     line.pulled_by = p.pulled_by;
@@ -71,7 +72,8 @@ std::vector<RegisterLine> treatments(const book::Workbook& workbook, const Regis
         if (const auto found = corrected.find(line.placement); found != corrected.end())
             line.corrections = found->second;
         const auto written = pulls.find(line.placement);
-        line.pulled_late = line.pulled_on && written != pulls.end() && written->second.local_day() > *line.pulled_on;
+        line.pull_written_late =
+            line.pulled_on && written != pulls.end() && written->second.local_day() > *line.pulled_on;
         lines.push_back(std::move(line));
     }
     std::stable_sort(lines.begin(), lines.end(), [](const RegisterLine& a, const RegisterLine& b) {

@@ -57,7 +57,8 @@ struct RegisterLine {
     std::optional<int> pulled;
     std::optional<int> missing;
     QString pulled_by;
-    bool pulled_late = false;
+    bool pulled_late = false;       ///< out after the last day of its window
+    bool pull_written_late = false; ///< coming out was entered on a later day
     std::optional<maths::Day> no_harvest_before;
     std::optional<bool> supers_on;
     QString past_limit_reason;

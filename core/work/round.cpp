@@ -203,11 +203,8 @@ Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, c
             return refuse(Why::nothing_changed);
     }
     for (const book::Yard& yard : checked->yards)
-        for (const YardTimeEntry& time : times_meeting(workbook, yard.id, round.planned_on, checked->window.last)) {
-            const bool flow = time.kind == TimeKind::flow;
-            if (!flow && *time.from > round.planned_on)
-                continue;
-            const Why why = flow ? Why::in_flow : Why::yard_closed;
+        for (const YardTimeEntry& time : times_meeting(workbook, yard.id, round.planned_on, round.planned_on)) {
+            const Why why = time.kind == TimeKind::flow ? Why::in_flow : Why::yard_closed;
             if (!confirmed.count(why))
                 return ask(why, QStringLiteral("planned_on"), {fact(time.what), fact(*time.from), fact(*time.to)});
         }

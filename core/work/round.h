@@ -44,6 +44,7 @@ struct RoundFigures {
     std::vector<YardTimeEntry> meeting; ///< the same, for who words them
 };
 Outcome<RoundFigures> reckon_round(const book::Workbook& workbook, const RoundEntry& entry, maths::Day today);
+/// Asks about flows and closed times of the planned day, and days more than a year back.
 Outcome<RoundId> plan_round(book::Workbook& workbook, const RoundEntry& entry, const book::Doing& doing,
                             const Confirmed& confirmed = {});
 Outcome<int> close_round(book::Workbook& workbook, RoundId round, const book::Doing& doing);

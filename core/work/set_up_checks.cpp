@@ -8,7 +8,9 @@ constexpr int most_name = 200;
 constexpr int most_long_text = 400;
 constexpr maths::Mass heaviest_strip = maths::milligrams(1'000'000);
 
-template <class T> T of(DoseRule rule) { return static_cast<T>(rule); }
+template <class T> T of(DoseRule rule) {
+    return static_cast<T>(rule);
+}
 } // namespace
 
 Outcome<book::Operation> checked_operation(const Operation& entry, const QString& prefix) {
@@ -19,7 +21,8 @@ Outcome<book::Operation> checked_operation(const Operation& entry, const QString
     const auto maker = checked_text(entry.maker, prefix + QStringLiteral("maker"), most_long_text, false);
     if (!maker)
         return unexpected(maker.error());
-    const auto registration = checked_text(entry.registration, prefix + QStringLiteral("registration"), most_name, false);
+    const auto registration =
+        checked_text(entry.registration, prefix + QStringLiteral("registration"), most_name, false);
     if (!registration)
         return unexpected(registration.error());
     record.name = *name;
@@ -63,7 +66,8 @@ Not bad_dose(const StripKindEntry& entry, const QString& prefix) {
 }
 } // namespace
 
-Outcome<book::StripKind> checked_strip_kind(const book::Workbook& workbook, const StripKindEntry& entry, const QString& prefix) {
+Outcome<book::StripKind> checked_strip_kind(const book::Workbook& workbook, const StripKindEntry& entry,
+                                            const QString& prefix) {
     const auto name = checked_text(entry.name, prefix + QStringLiteral("name"), most_name, true);
     if (!name)
         return unexpected(name.error());

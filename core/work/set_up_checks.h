@@ -15,8 +15,10 @@ namespace soakbook::work {
 /// The record a form stands for. `prefix` stands before each field's name.
 Outcome<book::Operation> checked_operation(const Operation& entry, const QString& prefix = {});
 Outcome<book::Person> checked_person(const book::Workbook& workbook, const PersonLine& entry, const QString& field);
-Outcome<book::StripKind> checked_strip_kind(const book::Workbook& workbook, const StripKindEntry& entry, const QString& prefix = {});
-Outcome<book::Vessel> checked_vessel(const book::Workbook& workbook, const VesselEntry& entry, const QString& prefix = {});
+Outcome<book::StripKind> checked_strip_kind(const book::Workbook& workbook, const StripKindEntry& entry,
+                                            const QString& prefix = {});
+Outcome<book::Vessel> checked_vessel(const book::Workbook& workbook, const VesselEntry& entry,
+                                     const QString& prefix = {});
 
 /// Adds the record, or writes it over the one of its key; refuses when it is not there or nothing changes.
 template <class Record> Outcome<book::Id<Record>> keep(book::Writing& writing, const Record& record) {

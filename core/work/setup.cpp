@@ -17,13 +17,18 @@ std::optional<book::Operation> stored_operation(const book::Workbook& workbook) 
     return found.empty() ? std::nullopt : std::optional<book::Operation>(std::move(found.front()));
 }
 
-Piece named(const char* key, const QString& subject) { return {QLatin1String(key), 1, subject.trimmed()}; }
+Piece named(const char* key, const QString& subject) {
+    return {QLatin1String(key), 1, subject.trimmed()};
+}
 
 /// Adds or changes one record of Set-up.
-template <class Record> Outcome<book::Id<Record>> save(book::Workbook& workbook, const char* key, const Outcome<Record>& record, const book::Doing& doing) {
+template <class Record>
+Outcome<book::Id<Record>> save(book::Workbook& workbook, const char* key, const Outcome<Record>& record,
+                               const book::Doing& doing) {
     if (!record)
         return unexpected(record.error());
-    return perform(workbook, named(key, record->name), doing, [&](book::Writing& writing) { return keep(writing, *record); });
+    return perform(workbook, named(key, record->name), doing,
+                   [&](book::Writing& writing) { return keep(writing, *record); });
 }
 
 StripKindEntry entry_of(const book::StripKind& kind) {
@@ -88,8 +93,8 @@ std::vector<VesselEntry> vessels(const book::Workbook& workbook, bool also_inact
     std::vector<VesselEntry> entries;
     for (const book::Vessel& vessel : book::fetch_all<book::Vessel>(workbook))
         if (vessel.active || also_inactive)
-            entries.push_back({vessel.id, vessel.kind == book::VesselKind::tank, vessel.name, vessel.capacity, vessel.strips_held,
-                               vessel.flood, vessel.active});
+            entries.push_back({vessel.id, vessel.kind == book::VesselKind::tank, vessel.name, vessel.capacity,
+                               vessel.strips_held, vessel.flood, vessel.active});
     return entries;
 }
 
@@ -122,7 +127,8 @@ Outcome<int> first_set_up(book::Workbook& workbook, const FirstSetUp& entry, con
         for (int i = 0; i < figure_count; ++i) {
             const FigureInfo& figure = info(static_cast<Figure>(i));
             const QString key = QLatin1String(figure.key);
-            const bool there = std::any_of(said.begin(), said.end(), [&](const book::Figure& f) { return f.key == key; });
+            const bool there =
+                std::any_of(said.begin(), said.end(), [&](const book::Figure& f) { return f.key == key; });
             if (figure.shipped && !there)
                 book::insert(writing, book::Figure{{}, key, *figure.shipped, {}});
         }
@@ -137,7 +143,8 @@ Outcome<int> first_set_up(book::Workbook& workbook, const FirstSetUp& entry, con
             if (vessel.name.trimmed().isEmpty())
                 continue;
             vessel.is_tank = is_tank;
-            const auto checked = checked_vessel(written, vessel, is_tank ? QStringLiteral("tank/") : QStringLiteral("bin/"));
+            const auto checked =
+                checked_vessel(written, vessel, is_tank ? QStringLiteral("tank/") : QStringLiteral("bin/"));
             if (!checked)
                 return unexpected(checked.error());
             book::insert(writing, *checked);

@@ -53,7 +53,8 @@ std::optional<LotId> lot_to_take(const book::Workbook& workbook, book::Material 
 }
 
 /// That record if it is in use, else the first that is.
-template <class Record, class Fits> std::optional<book::Id<Record>> in_use(const book::Workbook& workbook, book::Id<Record> wanted, Fits fits) {
+template <class Record, class Fits>
+std::optional<book::Id<Record>> in_use(const book::Workbook& workbook, book::Id<Record> wanted, Fits fits) {
     std::optional<book::Id<Record>> first;
     for (const Record& record : book::fetch_all<Record>(workbook)) {
         if (!record.active || !fits(record))
@@ -95,7 +96,8 @@ MixStart mix_start(const book::Workbook& workbook, maths::Day today) {
     const auto last = book::newest_batch(workbook);
     start.plan.tank = in_use<book::Vessel>(workbook, last ? last->tank : VesselId{},
                                            [](const book::Vessel& v) { return v.kind == book::VesselKind::tank; });
-    start.plan.strip_kind = in_use<book::StripKind>(workbook, last ? last->strip_kind : StripKindId{}, [](const book::StripKind&) { return true; });
+    start.plan.strip_kind = in_use<book::StripKind>(workbook, last ? last->strip_kind : StripKindId{},
+                                                    [](const book::StripKind&) { return true; });
     if (const auto strength = figure(workbook, Figure::strength))
         start.plan.strength = maths::Fraction{*strength};
     start.plan.acid_lot = lot_to_take(workbook, book::Material::acid);

@@ -7,8 +7,8 @@
 #include "core/book/records/vessel.h"
 #include "core/maths/sampling.h"
 #include "core/maths/yield.h"
-#include "core/work/batch_checks.h"
 #include "core/work/bagged_strips.h"
+#include "core/work/batch_checks.h"
 #include "core/work/clear_liquid.h"
 #include "core/work/copies.h"
 #include "core/work/lot_stock.h"
@@ -34,7 +34,8 @@ struct Reckoned {
     SoakFigures figures;
 };
 
-Outcome<book::Vessel> free_bin(const book::Workbook& workbook, std::optional<VesselId> id, std::size_t i, std::set<qint64>& taken) {
+Outcome<book::Vessel> free_bin(const book::Workbook& workbook, std::optional<VesselId> id, std::size_t i,
+                               std::set<qint64>& taken) {
     const QString field = bin_field(i, "bin");
     if (!id || !*id)
         return refuse(Why::missing, field);
@@ -51,7 +52,8 @@ Outcome<book::Vessel> free_bin(const book::Workbook& workbook, std::optional<Ves
 }
 
 /// Strips of the batch's kind, enough of them, when their lot is known.
-Outcome<std::optional<book::MaterialLot>> strip_lot(const book::Workbook& workbook, const SoakEntry& entry, const book::StripKind& kind, int strips) {
+Outcome<std::optional<book::MaterialLot>> strip_lot(const book::Workbook& workbook, const SoakEntry& entry,
+                                                    const book::StripKind& kind, int strips) {
     if (!entry.lot || !*entry.lot)
         return std::optional<book::MaterialLot>{};
     const QString field = QStringLiteral("lot");
@@ -81,11 +83,13 @@ Outcome<Reckoned> reckon(const book::Workbook& workbook, const SoakEntry& entry,
         const auto bin = free_bin(workbook, typed.bin, i, taken);
         if (!bin)
             return unexpected(bin.error());
-        const auto strips = checked_count(typed.strips ? typed.strips : bin->strips_held, bin_field(i, "strips"), most_count);
+        const auto strips =
+            checked_count(typed.strips ? typed.strips : bin->strips_held, bin_field(i, "strips"), most_count);
         if (!strips)
             return unexpected(strips.error());
         if (*strips > bin->strips_held.value_or(*strips))
-            if (const Not over = no_unless(confirmed, Why::bin_overfull, bin_field(i, "strips"), {fact(*strips), fact(*bin->strips_held)}))
+            if (const Not over = no_unless(confirmed, Why::bin_overfull, bin_field(i, "strips"),
+                                           {fact(*strips), fact(*bin->strips_held)}))
                 return because(over);
         if (typed.flood) {
             if (const auto checked = checked_mass(typed.flood, bin_field(i, "flood"), most_mass); !checked)
@@ -117,7 +121,8 @@ Outcome<Reckoned> reckon(const book::Workbook& workbook, const SoakEntry& entry,
             soak.lot = (*lot)->id;
     }
     const auto uptake = maths::uptake(kind->target, dry);
-    const auto wanted = uptake ? maths::liquid_for_strips(figures.strips, *uptake) : maths::Answer<maths::Mass>(unexpected(uptake.error()));
+    const auto wanted = uptake ? maths::liquid_for_strips(figures.strips, *uptake)
+                               : maths::Answer<maths::Mass>(unexpected(uptake.error()));
     if (!wanted)
         return refuse(Why::too_large, bin_field(0, "strips"), {fact(most_count)});
     figures.taken_at_target = *wanted;
@@ -170,32 +175,34 @@ Outcome<SoakFigures> reckon_soak(const book::Workbook& workbook, const SoakEntry
     return reckoned ? Outcome<SoakFigures>(reckoned->figures) : unexpected(reckoned.error());
 }
 
-Outcome<std::vector<SoakId>> start_soak(book::Workbook& workbook, const SoakEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<std::vector<SoakId>> start_soak(book::Workbook& workbook, const SoakEntry& entry, const book::Doing& doing,
+                                        const Confirmed& confirmed) {
     return perform(workbook, {QStringLiteral("soak"), static_cast<int>(entry.bins.size()), {}}, doing,
                    [&](book::Writing& writing) -> Outcome<std::vector<SoakId>> {
-        auto reckoned = reckon(writing.workbook(), entry, confirmed);
-        if (!reckoned)
-            return unexpected(reckoned.error());
-        const auto at = checked_time(entry.at, doing, confirmed, reckoned->batch.mixed);
-        if (!at)
-            return unexpected(at.error());
-        if (!clear_since(writing.workbook(), reckoned->batch, *at))
-            return refuse(Why::not_clear);
-        if (reckoned->lot) {
-            if (const Not early = before_delivery(*reckoned->lot, at->local_day(), QStringLiteral("at")))
-                return because(early);
-            if (const Not past = lot_past_date(*reckoned->lot, at->local_day(), QStringLiteral("lot"), confirmed))
-                return because(past);
-        }
-        writing.name(static_cast<int>(reckoned->soaks.size()), reckoned->batch.code);
-        std::vector<SoakId> ids;
-        for (book::Soak& soak : reckoned->soaks) {
-            soak.started = *at;
-            soak.written = doing.at;
-            ids.push_back(book::insert(writing, soak));
-        }
-        return ids;
-    });
+                       auto reckoned = reckon(writing.workbook(), entry, confirmed);
+                       if (!reckoned)
+                           return unexpected(reckoned.error());
+                       const auto at = checked_time(entry.at, doing, confirmed, reckoned->batch.mixed);
+                       if (!at)
+                           return unexpected(at.error());
+                       if (!clear_since(writing.workbook(), reckoned->batch, *at))
+                           return refuse(Why::not_clear);
+                       if (reckoned->lot) {
+                           if (const Not early = before_delivery(*reckoned->lot, at->local_day(), QStringLiteral("at")))
+                               return because(early);
+                           if (const Not past =
+                                   lot_past_date(*reckoned->lot, at->local_day(), QStringLiteral("lot"), confirmed))
+                               return because(past);
+                       }
+                       writing.name(static_cast<int>(reckoned->soaks.size()), reckoned->batch.code);
+                       std::vector<SoakId> ids;
+                       for (book::Soak& soak : reckoned->soaks) {
+                           soak.started = *at;
+                           soak.written = doing.at;
+                           ids.push_back(book::insert(writing, soak));
+                       }
+                       return ids;
+                   });
 }
 
 Outcome<int> end_soak(book::Workbook& workbook, SoakId id, std::optional<maths::Instant> at, const book::Doing& doing) {
@@ -219,7 +226,8 @@ Outcome<int> end_soak(book::Workbook& workbook, SoakId id, std::optional<maths::
     });
 }
 
-Outcome<int> correct_soak(book::Workbook& workbook, SoakId id, std::optional<int> strips, std::optional<maths::Instant> started, const book::Doing& doing) {
+Outcome<int> correct_soak(book::Workbook& workbook, SoakId id, std::optional<int> strips,
+                          std::optional<maths::Instant> started, const book::Doing& doing) {
     return perform(workbook, {QStringLiteral("corrected"), 1, {}}, doing, [&](book::Writing& writing) -> Outcome<int> {
         const book::Workbook& book = writing.workbook();
         auto found = soak_there(book, id);
@@ -241,7 +249,8 @@ Outcome<int> correct_soak(book::Workbook& workbook, SoakId id, std::optional<int
             if (more.count > 0 && more > left && !found->batch.closed)
                 return refuse(Why::liquid_short, QStringLiteral("strips"), {fact(left), fact(more)});
             if (soak.lot && *strips > before.strips) {
-                const auto lot = usable_lot(book, *soak.lot, {book::Material::strips, *strips, before.strips}, QStringLiteral("strips"));
+                const auto lot = usable_lot(book, *soak.lot, {book::Material::strips, *strips, before.strips},
+                                            QStringLiteral("strips"));
                 if (!lot)
                     return unexpected(lot.error());
             }

@@ -88,7 +88,8 @@ struct VisitDone {
 Outcome<std::vector<std::vector<FromBag>>> share_out(const book::Workbook& workbook, const VisitEntry& entry,
                                                      maths::Day today);
 /// Writes placements for every row with strips, marks dead or gone hives, opens bags. All or nothing. Law 4; asks for
-/// supers on, flows, closed times, strips already hanging, resting bags (or refuses, by the figure rest_refuses).
+/// supers on, flows and closed times of that day (those that come while strips hang are told in VisitPlan::times), strips
+/// already hanging, resting bags (or refuses, by the figure rest_refuses).
 Outcome<VisitDone> enter_visit(book::Workbook& workbook, const VisitEntry& entry, const book::Doing& doing,
                                const Confirmed& confirmed = {});
 

@@ -133,7 +133,8 @@ Outcome<Weighed> weigh(const book::Workbook& workbook, const WeighEntry& entry) 
     if (const Not bad = take_masses(workbook, entry, *most, weighed))
         return because(bad);
     if (entry.drip_minutes && (*entry.drip_minutes < 0 || *entry.drip_minutes > 10'080))
-        return refuse(*entry.drip_minutes < 0 ? Why::too_small : Why::too_large, QStringLiteral("drip"), {fact(*entry.drip_minutes < 0 ? 0 : 10'080)});
+        return refuse(*entry.drip_minutes < 0 ? Why::too_small : Why::too_large, QStringLiteral("drip"),
+                      {fact(*entry.drip_minutes < 0 ? 0 : 10'080)});
     weighed.record.drip_minutes = entry.drip_minutes;
     const auto note = checked_text(entry.note, QStringLiteral("note"), 4000, false);
     if (!note)
@@ -146,7 +147,8 @@ Outcome<Weighed> weigh(const book::Workbook& workbook, const WeighEntry& entry) 
     return weighed;
 }
 
-Outcome<maths::Instant> time_of(const Weighed& weighed, std::optional<maths::Instant> at, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<maths::Instant> time_of(const Weighed& weighed, std::optional<maths::Instant> at, const book::Doing& doing,
+                                const Confirmed& confirmed) {
     const auto moment = checked_time(at, doing, confirmed, weighed.started);
     if (moment && weighed.earliest && moment->local_day() < *weighed.earliest)
         return refuse(Why::before_start, QStringLiteral("at"), {fact(*weighed.earliest)});
@@ -169,9 +171,13 @@ void write_singles(book::Writing& writing, book::Id<book::WeighIn> id, const std
 }
 
 /// Above dry plus twice the uptake wanted no card holds the liquid.
-bool too_heavy(const WeighFigures& figures) { return figures.mean > figures.dry + 2 * (figures.target - figures.dry); }
+bool too_heavy(const WeighFigures& figures) {
+    return figures.mean > figures.dry + 2 * (figures.target - figures.dry);
+}
 
-Piece piece_of(const char* key, int strips, const QString& subject) { return {QLatin1String(key), strips, subject}; }
+Piece piece_of(const char* key, int strips, const QString& subject) {
+    return {QLatin1String(key), strips, subject};
+}
 
 } // namespace
 
@@ -180,7 +186,8 @@ Outcome<WeighFigures> reckon_weighing(const book::Workbook& workbook, const Weig
     return weighed ? Outcome<WeighFigures>(weighed->figures) : unexpected(weighed.error());
 }
 
-Outcome<WeighFigures> log_weighing(book::Workbook& workbook, const WeighEntry& entry, const book::Doing& doing, const Confirmed& confirmed) {
+Outcome<WeighFigures> log_weighing(book::Workbook& workbook, const WeighEntry& entry, const book::Doing& doing,
+                                   const Confirmed& confirmed) {
     return perform(workbook, piece_of("weighing", 1, {}), doing, [&](book::Writing& writing) -> Outcome<WeighFigures> {
         auto weighed = weigh(writing.workbook(), entry);
         if (!weighed)
@@ -210,7 +217,8 @@ Outcome<WeighFigures> log_weighing(book::Workbook& workbook, const WeighEntry& e
     });
 }
 
-Outcome<WeighFigures> correct_weighing(book::Workbook& workbook, WeighInId id, const WeighEntry& entry, const book::Doing& doing) {
+Outcome<WeighFigures> correct_weighing(book::Workbook& workbook, WeighInId id, const WeighEntry& entry,
+                                       const book::Doing& doing) {
     return perform(workbook, piece_of("corrected", 1, {}), doing, [&](book::Writing& writing) -> Outcome<WeighFigures> {
         const book::Workbook& book = writing.workbook();
         const auto before = book::fetch(book, id);

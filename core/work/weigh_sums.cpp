@@ -7,7 +7,9 @@
 
 namespace soakbook::work {
 
-WeighBasis basis_of(const book::Soak& soak, maths::Fraction strength) { return {soak.dry, soak.target, soak.tolerance, strength, false}; }
+WeighBasis basis_of(const book::Soak& soak, maths::Fraction strength) {
+    return {soak.dry, soak.target, soak.tolerance, strength, false};
+}
 
 std::vector<maths::Mass> single_masses(const book::Workbook& workbook, book::Id<book::WeighIn> weigh_in) {
     std::vector<maths::Mass> masses;
@@ -16,7 +18,8 @@ std::vector<maths::Mass> single_masses(const book::Workbook& workbook, book::Id<
     return masses;
 }
 
-Outcome<WeighFigures> weigh_sum(const WeighBasis& basis, int strips, maths::Mass total, std::span<const maths::Mass> singles) {
+Outcome<WeighFigures> weigh_sum(const WeighBasis& basis, int strips, maths::Mass total,
+                                std::span<const maths::Mass> singles) {
     const QString field = QStringLiteral("total");
     WeighFigures figures;
     figures.strips = strips;
@@ -30,7 +33,8 @@ Outcome<WeighFigures> weigh_sum(const WeighBasis& basis, int strips, maths::Mass
     figures.off_target = figures.mean - basis.target;
     figures.uptake = figures.mean - basis.dry;
     if (figures.uptake.count <= 0 && !basis.pulled)
-        return refuse(Why::lighter_than_dry, singles.empty() ? field : QStringLiteral("singles/0"), {fact(figures.mean), fact(basis.dry)});
+        return refuse(Why::lighter_than_dry, singles.empty() ? field : QStringLiteral("singles/0"),
+                      {fact(figures.mean), fact(basis.dry)});
     if (const auto acid = maths::acid_per_strip(figures.mean, basis.dry, basis.strength)) {
         figures.acid_per_strip = *acid;
         figures.acid_per_strip_anhydrous = maths::anhydrous_from_dihydrate(*acid).value_or(maths::Mass{});
@@ -50,7 +54,8 @@ Outcome<WeighFigures> weigh_sum(const WeighBasis& basis, int strips, maths::Mass
     return figures;
 }
 
-StripWeights strip_weights(const book::Workbook& workbook, const book::Batch& batch, std::optional<book::Id<book::Soak>> soak, maths::Day sealed) {
+StripWeights strip_weights(const book::Workbook& workbook, const book::Batch& batch,
+                           std::optional<book::Id<book::Soak>> soak, maths::Day sealed) {
     StripWeights weights;
     weights.strength = liquid_of(workbook, batch.id).strength();
     maths::Mass dry_of_all;
@@ -74,7 +79,8 @@ StripWeights strip_weights(const book::Workbook& workbook, const book::Batch& ba
         const auto singles = single_masses(workbook, last->id);
         const auto figures = weigh_sum(basis_of(one, weights.strength), last->strips, last->total, singles);
         // One bin that is light makes the whole lot light.
-        if (figures && (!weights.verdict || weights.verdict == WeighVerdict::on_target || figures->verdict == WeighVerdict::light))
+        if (figures &&
+            (!weights.verdict || weights.verdict == WeighVerdict::on_target || figures->verdict == WeighVerdict::light))
             weights.verdict = figures->verdict;
     }
     if (const auto dry = maths::mean_together(dry_of_all, strips_of_all))

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every change of every record stands in the history: added, changed, removed, by whom, why, and what it said before.
-#include "shelf.h"
-
 #include "core/book/history.h"
 #include "core/book/records/yard.h"
 #include "core/book/schema.h"
+#include "shelf.h"
 
 namespace soakbook::tests {
 
@@ -18,10 +17,12 @@ TEST(History, holds_every_record_that_was_added) {
         const std::string name = table.toStdString();
         EXPECT_NE(raw.cell("SELECT count(*) FROM " + name), "0") << name;
         EXPECT_EQ(raw.cell("SELECT count(*) FROM " + name),
-                  raw.cell("SELECT count(*) FROM change WHERE tbl = '" + name + "' AND what = 'added' AND before IS NULL AND after IS NOT NULL"))
+                  raw.cell("SELECT count(*) FROM change WHERE tbl = '" + name +
+                           "' AND what = 'added' AND before IS NULL AND after IS NOT NULL"))
             << name;
     }
-    EXPECT_EQ(raw.cell("SELECT count(*) FROM change WHERE work = '' OR who <> 'Ada' OR piece IS NULL OR version = ''"), "0");
+    EXPECT_EQ(raw.cell("SELECT count(*) FROM change WHERE work = '' OR who <> 'Ada' OR piece IS NULL OR version = ''"),
+              "0");
     EXPECT_EQ(raw.cell("SELECT count(*) FROM now_doing"), "0");
 }
 
@@ -30,17 +31,37 @@ TEST(History, holds_every_change_and_removal_in_every_table) {
     shelf.fill();
     Raw raw(shelf.path());
     ASSERT_EQ(raw.run("PRAGMA foreign_keys=OFF"), ""); // so that each table can be tried on its own
-    const std::map<std::string, std::string> changes{
-        {"operation", "maker = 'x'"},       {"person", "name = 'Bo'"},          {"figure", "value = 1"},          {"strip_kind", "strips_per_bag = 60"},
-        {"material_lot", "supplier = 'x'"}, {"lot_change", "amount = -2"},      {"vessel", "name = name || '!'"}, {"batch", "note = 'x'"},
-        {"batch_input", "planned_mg = 1"},  {"reading", "note = 'x'"},          {"stir", "minutes = 3"},          {"soak", "note = 'x'"},
-        {"bag", "note = 'x'"},              {"bag_change", "reason = 'x'"},     {"pour", "note = 'x'"},           {"pail", "stands = 'x'"},
-        {"batch_loss", "note = 'x'"},       {"yard", "note = 'x'"},             {"yard_time", "what = 'x'"},      {"hive", "frames_of_bees = 7"},
-        {"hive_move", "void_reason = 'x'"}, {"round", "note = 'x'"},            {"round_yard", "visited_on = '2026-09-01'"},
-        {"placement", "placed_by = 'Bo'"},  {"weigh_in", "note = 'x'"},         {"weigh_single", "mass_mg = 34001"},
-        {"mite_count", "mites = 10"}};
+    const std::map<std::string, std::string> changes{{"operation", "maker = 'x'"},
+                                                     {"person", "name = 'Bo'"},
+                                                     {"figure", "value = 1"},
+                                                     {"strip_kind", "strips_per_bag = 60"},
+                                                     {"material_lot", "supplier = 'x'"},
+                                                     {"lot_change", "amount = -2"},
+                                                     {"vessel", "name = name || '!'"},
+                                                     {"batch", "note = 'x'"},
+                                                     {"batch_input", "planned_mg = 1"},
+                                                     {"reading", "note = 'x'"},
+                                                     {"stir", "minutes = 3"},
+                                                     {"soak", "note = 'x'"},
+                                                     {"bag", "note = 'x'"},
+                                                     {"bag_change", "reason = 'x'"},
+                                                     {"pour", "note = 'x'"},
+                                                     {"pail", "stands = 'x'"},
+                                                     {"batch_loss", "note = 'x'"},
+                                                     {"yard", "note = 'x'"},
+                                                     {"yard_time", "what = 'x'"},
+                                                     {"hive", "frames_of_bees = 7"},
+                                                     {"hive_move", "void_reason = 'x'"},
+                                                     {"round", "note = 'x'"},
+                                                     {"round_yard", "visited_on = '2026-09-01'"},
+                                                     {"placement", "placed_by = 'Bo'"},
+                                                     {"weigh_in", "note = 'x'"},
+                                                     {"weigh_single", "mass_mg = 34001"},
+                                                     {"mite_count", "mites = 10"}};
     ASSERT_EQ(static_cast<qsizetype>(changes.size()), record_tables().size());
-    const auto counted = [](const std::string& table) { return "SELECT count(*) FROM change WHERE tbl = '" + table + "' AND before IS NOT NULL AND "; };
+    const auto counted = [](const std::string& table) {
+        return "SELECT count(*) FROM change WHERE tbl = '" + table + "' AND before IS NOT NULL AND ";
+    };
     for (const auto& [table, change] : changes) {
         const std::string rows = raw.cell("SELECT count(*) FROM " + table);
         const std::string column = change.substr(0, change.find(" ="));
@@ -62,7 +83,8 @@ TEST(History, tells_what_a_record_said_before_who_changed_it_and_why) {
     Yard yard = *fetch(shelf.book(), shelf.yard);
     yard.note = QStringLiteral("it's \"here\"\nname=1, über 'das' Tor");
     yard.name = QStringLiteral("under yard");
-    shelf.write("yard", [&](Writing& w) { update(w, yard); }, on_day(11, 9, QStringLiteral("renamed")));
+    shelf.write(
+        "yard", [&](Writing& w) { update(w, yard); }, on_day(11, 9, QStringLiteral("renamed")));
     const auto changes = history_of(shelf.book(), QStringLiteral("yard"), shelf.yard.value);
     ASSERT_EQ(changes.size(), 2U);
     EXPECT_EQ(changes[0].what, ChangeWhat::added);
@@ -101,7 +123,11 @@ TEST(History, keeps_nothing_of_work_that_was_given_up) {
         return GivenUp{};
     });
     EXPECT_EQ(shelf.book().last_seq(), before);
-    EXPECT_THROW(shelf.write("yard", [](Writing& w) { book::insert(w, Yard{{}, QString(), {}, {}, true}); }), LawBroken);
+    EXPECT_THROW(shelf.write("yard",
+                             [](Writing& w) {
+                                 book::insert(w, Yard{{}, QString(), {}, {}, true});
+                             }),
+                 LawBroken);
     EXPECT_EQ(shelf.book().last_seq(), before);
     EXPECT_EQ(Raw(shelf.path()).cell("SELECT count(*) FROM now_doing"), "0");
 }

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Opening: only a sound workbook of this program opens; everything else is named and left as it is.
-#include "shelf.h"
-
 #include "core/book/schema.h"
 #include "core/book/undo_stack.h"
+#include "shelf.h"
 
 #include <QDir>
 #include <QFile>
@@ -86,7 +85,8 @@ TEST_F(Opening, another_programs_store) {
 }
 
 TEST_F(Opening, a_workbook_of_a_newer_version_is_left_alone) {
-    const std::string script = "PRAGMA application_id=" + std::to_string(application_id) + "; PRAGMA user_version=" + std::to_string(schema_version + 1) +
+    const std::string script = "PRAGMA application_id=" + std::to_string(application_id) +
+                               "; PRAGMA user_version=" + std::to_string(schema_version + 1) +
                                "; CREATE TABLE later(a);";
     other_store(file("newer.soakbook"), script.c_str());
     EXPECT_EQ(refused(file("newer.soakbook")), NotOpened::newer);
@@ -110,7 +110,8 @@ TEST_F(Opening, a_file_cut_at_any_page_never_opens_and_never_crashes) {
 
 TEST_F(Opening, tables_or_triggers_that_are_not_its_own) {
     for (const char* change : {"CREATE TABLE extra(a)", "DROP TRIGGER change_kept", "CREATE VIEW v AS SELECT 1",
-                               "CREATE TRIGGER evil AFTER INSERT ON yard BEGIN DELETE FROM hive; END", "ALTER TABLE yard ADD COLUMN colour TEXT"}) {
+                               "CREATE TRIGGER evil AFTER INSERT ON yard BEGIN DELETE FROM hive; END",
+                               "ALTER TABLE yard ADD COLUMN colour TEXT"}) {
         put(file("changed.soakbook"), bytes_of(shelf.path()));
         other_store(file("changed.soakbook"), change);
         EXPECT_EQ(refused(file("changed.soakbook")), NotOpened::changed_structure) << change;

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A safe copy is whole, is checked before it gets its name, and is never fewer than it was.
-#include "shelf.h"
-
 #include "core/book/safe_copy.h"
+#include "shelf.h"
 
 #include <QDir>
 #include <QFile>

@@ -32,7 +32,9 @@ maths::Instant moment(int n, int hour) {
     return {std::chrono::duration_cast<std::chrono::milliseconds>(local).count(), 0};
 }
 
-Doing on_day(int n, int hour, const QString& why) { return {moment(n, hour), QStringLiteral("Ada"), why, false}; }
+Doing on_day(int n, int hour, const QString& why) {
+    return {moment(n, hour), QStringLiteral("Ada"), why, false};
+}
 
 Shelf::Shelf() : m_path(m_folder.filePath(QStringLiteral("shelf.soakbook"))) {
     auto made = Workbook::create(m_path, on_day(0, 0));
@@ -147,7 +149,8 @@ void Shelf::fill() {
         b.use_months = 12;
         b.use_by = maths::day(2027, 8, 5);
         bag = book::insert(w, b);
-        book::insert(w, BagChange{{}, bag, ChangeKind::discard, -2, days_after(first_day, 3), QStringLiteral("torn"), {}});
+        book::insert(w,
+                     BagChange{{}, bag, ChangeKind::discard, -2, days_after(first_day, 3), QStringLiteral("torn"), {}});
         WeighIn weighing;
         weighing.soak = soak;
         weighing.at = moment(2, 10);
@@ -176,7 +179,9 @@ void Shelf::fill() {
     write("strips_in", [&](Writing& w) {
         yard = book::insert(w, Yard{{}, QStringLiteral("lower yard"), {}, {}, true});
         const auto upper = book::insert(w, Yard{{}, QStringLiteral("upper yard"), {}, {}, true});
-        book::insert(w, YardTime{{}, yard, YardTimeKind::flow, QStringLiteral("lime"), first_day, days_after(first_day, 20), {}});
+        book::insert(
+            w,
+            YardTime{{}, yard, YardTimeKind::flow, QStringLiteral("lime"), first_day, days_after(first_day, 20), {}});
         Hive h;
         h.yard = yard;
         h.name = QStringLiteral("1");
@@ -215,7 +220,9 @@ Raw::Raw(const QString& path) {
         throw std::runtime_error("the file did not open");
     run("PRAGMA foreign_keys=ON");
 }
-Raw::~Raw() { sqlite3_close(m_handle); }
+Raw::~Raw() {
+    sqlite3_close(m_handle);
+}
 
 std::string Raw::run(const std::string& sql) {
     char* message = nullptr;
@@ -238,15 +245,26 @@ std::string Raw::cell(const std::string& sql) {
     return text;
 }
 
-std::string records_of(const QString& path) {
-    Raw raw(path);
+std::string records_of(Raw& raw) {
+    static std::map<std::string, std::string> lines;
     std::string all;
     for (const QString& table : record_tables()) {
         const std::string name = table.toStdString();
-        const std::string columns = raw.cell("SELECT group_concat('quote(' || name || ')', '||'',''||') FROM pragma_table_info('" + name + "')");
-        all += name + ": " + raw.cell("SELECT group_concat(line, char(10)) FROM (SELECT " + columns + " AS line FROM " + name + " ORDER BY id)") + "\n";
+        std::string& columns = lines[name];
+        if (columns.empty())
+            columns = raw.cell("SELECT group_concat('quote(' || name || ')', '||'',''||') FROM pragma_table_info('" +
+                               name + "')");
+        all += name + ": " +
+               raw.cell("SELECT group_concat(line, char(10)) FROM (SELECT " + columns + " AS line FROM " + name +
+                        " ORDER BY id)") +
+               "\n";
     }
     return all;
+}
+
+std::string records_of(const QString& path) {
+    Raw raw(path);
+    return records_of(raw);
 }
 
 } // namespace soakbook::tests

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A workbook in a folder of its own with one of every record in it, written through the records alone; and a second, raw
-// connection of SQLite's own interface, as another program would have it.
+// A workbook in a folder of its own with one of every record in it, written through the records alone; and a second,
+// raw connection of SQLite's own interface, as another program would have it.
 #pragma once
 
 #include "core/book/codes.h"
@@ -21,12 +21,11 @@
 
 #include <QTemporaryDir>
 
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
 #include <map>
 #include <memory>
 #include <string>
-
-#include <gmock/gmock.h>
-#include <gtest/gtest.h>
 
 struct sqlite3;
 
@@ -65,11 +64,11 @@ public:
     book::Id<book::Batch> batch;       ///< mixed on day 0, 62.5 kg
     book::Id<book::Batch> other_batch; ///< mixed on day 5, 10 kg
     book::Id<book::BatchInput> input;
-    book::Id<book::Soak> soak;         ///< of 480 strips, day 1
-    book::Id<book::Bag> bag;           ///< of 80 strips, sealed on day 2, use by a year later, 8 in the hive
-    book::Id<book::Bag> empty_label;   ///< reserved, not filled
+    book::Id<book::Soak> soak;       ///< of 480 strips, day 1
+    book::Id<book::Bag> bag;         ///< of 80 strips, sealed on day 2, use by a year later, 8 in the hive
+    book::Id<book::Bag> empty_label; ///< reserved, not filled
     book::Id<book::Pour> pour;
-    book::Id<book::Pail> pail;         ///< 20 kg of 40 %
+    book::Id<book::Pail> pail; ///< 20 kg of 40 %
     book::Id<book::Yard> yard;
     book::Id<book::Hive> hive;
     book::Id<book::Placement> placement;
@@ -100,5 +99,6 @@ private:
 
 /// Every record of the file as text, for comparing.
 std::string records_of(const QString& path);
+std::string records_of(Raw& raw);
 
 } // namespace soakbook::tests

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Undo and redo: the records are exactly as before, the history is longer, codes are not given back, what was shown is
 // made void.
-#include "shelf.h"
-
 #include "core/book/history.h"
 #include "core/book/records/bag_change.h"
 #include "core/book/records/mite_count.h"
 #include "core/book/records/person.h"
 #include "core/book/shown.h"
 #include "core/book/undo_stack.h"
+#include "shelf.h"
 
 #include <random>
 
@@ -99,7 +98,8 @@ TEST(Undo, makes_void_what_was_shown_and_takes_the_rest_away) {
         b.code = shelf.give(w, 'S');
         unseen = insert(w, b);
     });
-    shelf.write("printed", [&](Writing& w) { note_shown(w, QStringLiteral("bag"), {shown.value}, QStringLiteral("bag label")); });
+    shelf.write("printed",
+                [&](Writing& w) { note_shown(w, QStringLiteral("bag"), {shown.value}, QStringLiteral("bag label")); });
     EXPECT_TRUE(was_shown(shelf.book(), QStringLiteral("bag"), shown.value));
     EXPECT_FALSE(was_shown(shelf.book(), QStringLiteral("bag"), unseen.value));
     // A print changes no record: the piece to take back is still the reserving of labels.
@@ -137,7 +137,10 @@ TEST(Undo, that_a_law_forbids_is_refused_and_changes_nothing) {
     Shelf shelf;
     shelf.fill();
     shelf.write("bag_recounted", [&](Writing& w) {
-        insert(w, BagChange{{}, shelf.bag, ChangeKind::recount, 5, maths::days_after(first_day, 9), QStringLiteral("found"), {}});
+        insert(
+            w,
+            BagChange{
+                {}, shelf.bag, ChangeKind::recount, 5, maths::days_after(first_day, 9), QStringLiteral("found"), {}});
     });
     // Work that leaves no step of its own, and now stands on the strips that were found.
     shelf.write("strips_in", [&](Writing& w) {
@@ -175,7 +178,7 @@ namespace {
 /// Random work on a book, beside the list of states it went through.
 class Wanderer {
 public:
-    explicit Wanderer(Shelf& shelf) : m_shelf(shelf) { m_states.push_back(records_of(shelf.path())); }
+    explicit Wanderer(Shelf& shelf) : m_shelf(shelf), m_raw(shelf.path()) { m_states.push_back(records_of(m_raw)); }
 
     void step() {
         const int what = pick(10);
@@ -192,10 +195,10 @@ public:
                     work(w);
             });
             m_states.resize(m_at + 1);
-            m_states.push_back(records_of(m_shelf.path()));
+            m_states.push_back(records_of(m_raw));
             ++m_at;
         }
-        ASSERT_EQ(records_of(m_shelf.path()), m_states.at(m_at));
+        ASSERT_EQ(records_of(m_raw), m_states.at(m_at));
     }
 
 private:
@@ -249,6 +252,7 @@ private:
     }
 
     Shelf& m_shelf;
+    Raw m_raw;
     std::mt19937 m_random{20260803};
     std::vector<std::string> m_states;
     std::size_t m_at = 0;

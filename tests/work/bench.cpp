@@ -8,7 +8,9 @@ void PrintTo(const Piece& piece, std::ostream* out) {
 } // namespace soakbook::book
 
 namespace soakbook::work {
-void PrintTo(Why why, std::ostream* out) { *out << "Why " << static_cast<int>(why); }
+void PrintTo(Why why, std::ostream* out) {
+    *out << "Why " << static_cast<int>(why);
+}
 void PrintTo(const Refusal& refusal, std::ostream* out) {
     *out << "Why " << static_cast<int>(refusal.why) << " at '" << refusal.field.toStdString() << "' ["
          << refusal.facts.join(QStringLiteral(", ")).toStdString() << "]" << (refusal.can_confirm ? " (ask)" : "");
@@ -21,11 +23,14 @@ using namespace work;
 
 maths::Instant moment(int n, int hour, int minute) {
     constexpr int wall = 120;
-    const auto local = maths::days_after(first_day, n).time_since_epoch() + std::chrono::hours(hour) + std::chrono::minutes(minute);
+    const auto local =
+        maths::days_after(first_day, n).time_since_epoch() + std::chrono::hours(hour) + std::chrono::minutes(minute);
     return {std::chrono::duration_cast<std::chrono::milliseconds>(local).count() - wall * 60'000, wall};
 }
 
-book::Doing on_day(int n, int hour, int minute) { return {moment(n, hour, minute), QStringLiteral("Ada"), {}, false}; }
+book::Doing on_day(int n, int hour, int minute) {
+    return {moment(n, hour, minute), QStringLiteral("Ada"), {}, false};
+}
 
 book::Doing because(const QString& why, int n, int hour, int minute) {
     book::Doing doing = on_day(n, hour, minute);
@@ -155,9 +160,13 @@ BatchId Bench::soaked_batch(int n, int bins) {
     return batch;
 }
 
-BatchView Bench::view(BatchId batch) { return *batch_view(book(), batch, first_day); }
+BatchView Bench::view(BatchId batch) {
+    return *batch_view(book(), batch, first_day);
+}
 
-std::vector<InputLine> Bench::inputs_of(BatchId batch) { return view(batch).inputs; }
+std::vector<InputLine> Bench::inputs_of(BatchId batch) {
+    return view(batch).inputs;
+}
 
 std::vector<SoakId> Bench::soaks_of(BatchId batch) {
     std::vector<SoakId> ids;

@@ -18,10 +18,9 @@
 
 #include <QTemporaryDir>
 
+#include <gtest/gtest.h>
 #include <memory>
 #include <optional>
-
-#include <gtest/gtest.h>
 
 namespace soakbook::book {
 void PrintTo(const Piece& piece, std::ostream* out);
@@ -59,7 +58,8 @@ public:
     work::VesselId tank;
     work::VesselId bin;
     work::VesselId second_bin;
-    // Deliveries: 100 kg of acid of 100 % in sacks of 25 kg, 200 kg of glycerine in cans of 25 kg, 5000 strips, 500 bags.
+    // Deliveries: 100 kg of acid of 100 % in sacks of 25 kg, 200 kg of glycerine in cans of 25 kg, 5000 strips, 500
+    // bags.
     work::LotId acid;
     work::LotId glycerine;
     work::LotId strips;
@@ -67,9 +67,11 @@ public:
 
     work::MixPlan plan() const; ///< 62.5 kg at 40 %, on the first day
     /// 62.5 kg weighed in as planned on day `n` at 18:00.
-    work::BatchId mixed_batch(int n = 0, std::optional<maths::Mass> total = std::nullopt, const std::vector<work::PailId>& pails = {});
+    work::BatchId mixed_batch(int n = 0, std::optional<maths::Mass> total = std::nullopt,
+                              const std::vector<work::PailId>& pails = {});
     /// Read at 52 C and seen clear next morning at 9:00.
-    work::BatchId clear_batch(int n = 0, std::optional<maths::Mass> total = std::nullopt, const std::vector<work::PailId>& pails = {});
+    work::BatchId clear_batch(int n = 0, std::optional<maths::Mass> total = std::nullopt,
+                              const std::vector<work::PailId>& pails = {});
     /// 480 strips in each bin at 10:00 of day n + 1.
     work::BatchId soaked_batch(int n = 0, int bins = 2);
     work::BatchView view(work::BatchId batch);
@@ -97,7 +99,8 @@ template <class T> T must(work::Outcome<T> outcome) {
 }
 
 /// Matches an outcome that is refused for that reason at that field.
-template <class T> ::testing::AssertionResult refused(const work::Outcome<T>& outcome, work::Why why, const QString& field = {}) {
+template <class T>
+::testing::AssertionResult refused(const work::Outcome<T>& outcome, work::Why why, const QString& field = {}) {
     if (outcome)
         return ::testing::AssertionFailure() << "it was taken";
     if (outcome.error().why != why || (!field.isNull() && outcome.error().field != field))
@@ -107,7 +110,7 @@ template <class T> ::testing::AssertionResult refused(const work::Outcome<T>& ou
     return ::testing::AssertionSuccess();
 }
 /// Matches an outcome that asks back, so that the same request with `why` confirmed may pass.
-template <class T> ::testing::AssertionResult asked(const work::Outcome<T>& outcome, work::Why why) {
+template <class T>::testing::AssertionResult asked(const work::Outcome<T>& outcome, work::Why why) {
     if (outcome)
         return ::testing::AssertionFailure() << "it was taken";
     if (outcome.error().why != why || !outcome.error().can_confirm)

@@ -2,7 +2,6 @@
 // Bag. A bag of 80 at 34 g holds 2.72 kg; 6 stacks of 80 are a bin of 480; twelve months from 29 February end on 28
 // February (common practice, no source; the months by W3C XML Schema part 2, appendix E).
 #include "bench.h"
-
 #include "core/book/record_io.h"
 #include "core/book/records/bag.h"
 #include "core/work/figures.h"
@@ -23,13 +22,16 @@ BagEntry bags_of_eighty(BatchId batch, int bags) {
     entry.bags = bags;
     return entry;
 }
-book::Bag record(Bench& bench, BagId id) { return *book::fetch(bench.book(), id); }
+book::Bag record(Bench& bench, BagId id) {
+    return *book::fetch(bench.book(), id);
+}
 } // namespace
 
 TEST(Bag, six_stacks_of_eighty_empty_a_bin) {
     Bench bench;
     const BatchId batch = bench.weighed_batch(0, 1);
-    const BagFigures figures = must(reckon_bags(bench.book(), bags_of_eighty(batch, 6), maths::days_after(first_day, 2)));
+    const BagFigures figures =
+        must(reckon_bags(bench.book(), bags_of_eighty(batch, 6), maths::days_after(first_day, 2)));
     EXPECT_EQ(figures.strips, 480);
     EXPECT_EQ(figures.still_to_bag, 0);
     EXPECT_EQ(figures.strip, grams(33.9));
@@ -48,7 +50,8 @@ TEST(Bag, of_eighty_at_the_target_holds_two_kilograms_seven_hundred_and_twenty) 
     weighing.strips = 10;
     weighing.total = grams(340);
     must(log_weighing(bench.book(), weighing, on_day(2, 10)));
-    EXPECT_EQ(must(reckon_bags(bench.book(), bags_of_eighty(batch, 6), maths::days_after(first_day, 2))).expected_net, kilograms(2.72));
+    EXPECT_EQ(must(reckon_bags(bench.book(), bags_of_eighty(batch, 6), maths::days_after(first_day, 2))).expected_net,
+              kilograms(2.72));
 }
 
 TEST(Bag, copies_the_rules_and_the_weighing_it_was_filled_by) {
@@ -104,7 +107,8 @@ TEST(Bag, the_last_one_may_be_short) {
     EXPECT_FALSE(record(bench, filled.bags.back()).net); // that one was not on the scale
     EXPECT_EQ(bench.view(batch).line.state, BatchState::bagging);
     entry.last_bag = 81;
-    EXPECT_TRUE(refused(reckon_bags(bench.book(), entry, maths::days_after(first_day, 2)), Why::too_large, QStringLiteral("last_bag")));
+    EXPECT_TRUE(refused(reckon_bags(bench.book(), entry, maths::days_after(first_day, 2)), Why::too_large,
+                        QStringLiteral("last_bag")));
 }
 
 TEST(Bag, counts_down_the_lot_of_bags) {
@@ -148,7 +152,8 @@ TEST(Bag, days_that_cannot_be) {
     const BatchId batch = bench.weighed_batch();
     BagEntry entry = bags_of_eighty(batch, 1);
     entry.sealed_on = maths::days_after(first_day, 3);
-    EXPECT_TRUE(refused(fill_bags(bench.book(), entry, on_day(2, 14)), Why::in_the_future, QStringLiteral("sealed_on")));
+    EXPECT_TRUE(
+        refused(fill_bags(bench.book(), entry, on_day(2, 14)), Why::in_the_future, QStringLiteral("sealed_on")));
     entry.sealed_on = first_day; // soaked the day after
     EXPECT_TRUE(refused(fill_bags(bench.book(), entry, on_day(2, 14)), Why::before_start, QStringLiteral("sealed_on")));
     entry.sealed_on = maths::days_after(first_day, 2);
@@ -159,7 +164,8 @@ TEST(Bag, without_a_weighing_or_with_light_strips_is_asked_about) {
     Bench bench;
     const BatchId batch = bench.soaked_batch(0, 1);
     EXPECT_TRUE(asked(fill_bags(bench.book(), bags_of_eighty(batch, 1), on_day(2, 14)), Why::no_weigh_in));
-    const BagId unweighed = must(fill_bags(bench.book(), bags_of_eighty(batch, 1), on_day(2, 14), {Why::no_weigh_in})).bags.at(0);
+    const BagId unweighed =
+        must(fill_bags(bench.book(), bags_of_eighty(batch, 1), on_day(2, 14), {Why::no_weigh_in})).bags.at(0);
     EXPECT_FALSE(record(bench, unweighed).acid_per_strip);
     WeighEntry weighing;
     weighing.soak = bench.soaks_of(batch).at(0);
@@ -206,15 +212,39 @@ TEST(Bag, bagging_the_last_strips_takes_them_out_of_their_bin) {
     EXPECT_EQ(bench.view(batch).line.state, BatchState::to_close);
 }
 
+TEST(Bag, of_the_second_bin_goes_by_the_weighing_of_that_bin) {
+    Bench bench;
+    const BatchId batch = bench.bagged_batch(0, 1);
+    StirEntry stir;
+    stir.batch = batch;
+    stir.clear = true;
+    stir.outlet_poured_back = true;
+    must(log_stir(bench.book(), stir, on_day(2, 15)));
+    SoakEntry soak;
+    soak.batch = batch;
+    soak.bins = {{bench.second_bin, 480, std::nullopt}};
+    WeighEntry weighing;
+    weighing.soak = must(start_soak(bench.book(), soak, on_day(2, 16))).at(0);
+    weighing.strips = 10;
+    weighing.total = grams(345);
+    must(log_weighing(bench.book(), weighing, on_day(3, 16)));
+    const BagId bag = must(fill_bags(bench.book(), bags_of_eighty(batch, 6), on_day(3, 17))).bags.at(0);
+    EXPECT_EQ(record(bench, bag).soak, weighing.soak);
+    EXPECT_EQ(record(bench, bag).strip, grams(34.5));
+    EXPECT_EQ(record(bench, bench.bags_of(batch).at(0)).strip, grams(33.9));
+}
+
 TEST(Bag, labels_may_be_reserved_and_filled_later) {
     Bench bench;
     const BatchId batch = bench.weighed_batch(0, 1);
-    EXPECT_TRUE(refused(reserve_labels(bench.book(), batch, 0, on_day(2, 8)), Why::not_positive, QStringLiteral("labels")));
+    EXPECT_TRUE(
+        refused(reserve_labels(bench.book(), batch, 0, on_day(2, 8)), Why::not_positive, QStringLiteral("labels")));
     const BagsFilled reserved = must(reserve_labels(bench.book(), batch, 3, on_day(2, 8)));
     EXPECT_EQ(bench.view(batch).labels_reserved, 3);
     FillReserved entry;
     entry.batch = batch;
-    EXPECT_TRUE(refused(fill_reserved(bench.book(), entry, on_day(2, 15)), Why::missing, QStringLiteral("rows/0/strips")));
+    EXPECT_TRUE(
+        refused(fill_reserved(bench.book(), entry, on_day(2, 15)), Why::missing, QStringLiteral("rows/0/strips")));
     entry.rows = {{reserved.bags[0], std::nullopt, kilograms(2.74)}, {reserved.bags[1], 40, std::nullopt}};
     const BagsFilled filled = must(fill_reserved(bench.book(), entry, on_day(2, 15)));
     EXPECT_EQ(filled.codes, reserved.codes.mid(0, 2));
@@ -223,10 +253,12 @@ TEST(Bag, labels_may_be_reserved_and_filled_later) {
     EXPECT_EQ(record(bench, reserved.bags[1]).packed, 40);
     EXPECT_EQ(record(bench, reserved.bags[1]).acid_per_strip, grams(9.16));
     EXPECT_EQ(bench.view(batch).labels_reserved, 1);
-    EXPECT_TRUE(refused(fill_reserved(bench.book(), entry, on_day(2, 15)), Why::already_filled, QStringLiteral("rows/0/bag")));
+    EXPECT_TRUE(
+        refused(fill_reserved(bench.book(), entry, on_day(2, 15)), Why::already_filled, QStringLiteral("rows/0/bag")));
     must(void_bag(bench.book(), reserved.bags[2], because(QStringLiteral("label spoilt"), 2, 15)));
     entry.rows = {{reserved.bags[2], 80, std::nullopt}};
-    EXPECT_TRUE(refused(fill_reserved(bench.book(), entry, on_day(2, 15)), Why::bag_gone, QStringLiteral("rows/0/bag")));
+    EXPECT_TRUE(
+        refused(fill_reserved(bench.book(), entry, on_day(2, 15)), Why::bag_gone, QStringLiteral("rows/0/bag")));
     const BagId more = must(reserve_labels(bench.book(), batch, 1, on_day(2, 16))).bags.at(0);
     entry.rows = {{more, 400, std::nullopt}};
     EXPECT_TRUE(refused(fill_reserved(bench.book(), entry, on_day(2, 16)), Why::more_than_soaked));
@@ -254,13 +286,16 @@ TEST(Bag, is_put_right_with_a_reason_and_its_label_is_printed_again) {
     entry = {};
     entry.bag = id;
     entry.packed = 81; // one more than the bin still gives: 79 of 80 were counted, one is left over
-    EXPECT_TRUE(refused(correct_bag(bench.book(), entry, because(QStringLiteral("x"), 3)), Why::more_than_soaked, QStringLiteral("packed")));
+    EXPECT_TRUE(refused(correct_bag(bench.book(), entry, because(QStringLiteral("x"), 3)), Why::more_than_soaked,
+                        QStringLiteral("packed")));
     entry.packed.reset();
     entry.net = kilograms(0.5);
-    EXPECT_TRUE(refused(correct_bag(bench.book(), entry, because(QStringLiteral("x"), 3)), Why::lighter_than_dry, QStringLiteral("net")));
+    EXPECT_TRUE(refused(correct_bag(bench.book(), entry, because(QStringLiteral("x"), 3)), Why::lighter_than_dry,
+                        QStringLiteral("net")));
     entry.net.reset();
     entry.sealed_on = maths::days_after(first_day, -1);
-    EXPECT_TRUE(refused(correct_bag(bench.book(), entry, because(QStringLiteral("x"), 3)), Why::before_start, QStringLiteral("sealed_on")));
+    EXPECT_TRUE(refused(correct_bag(bench.book(), entry, because(QStringLiteral("x"), 3)), Why::before_start,
+                        QStringLiteral("sealed_on")));
 }
 
 TEST(Bag, burst_or_spoilt_is_made_void_once) {
@@ -270,7 +305,9 @@ TEST(Bag, burst_or_spoilt_is_made_void_once) {
     EXPECT_TRUE(refused(void_bag(bench.book(), id, on_day(3)), Why::reason_missing));
     must(void_bag(bench.book(), id, because(QStringLiteral("burst"), 3)));
     EXPECT_TRUE(refused(void_bag(bench.book(), id, because(QStringLiteral("burst"), 3)), Why::bag_gone));
-    EXPECT_TRUE(refused(correct_bag(bench.book(), {id, 70, std::nullopt, std::nullopt}, because(QStringLiteral("x"), 3)), Why::bag_gone));
+    EXPECT_TRUE(
+        refused(correct_bag(bench.book(), {id, 70, std::nullopt, std::nullopt}, because(QStringLiteral("x"), 3)),
+                Why::bag_gone));
     EXPECT_TRUE(bench.view(batch).bags.at(0).made_void);
 }
 

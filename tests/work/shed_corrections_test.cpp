@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A weight put right is followed by everything that was copied from it; the account of a closed batch stays exact.
 #include "bench.h"
-
 #include "core/book/record_io.h"
 #include "core/book/records/bag.h"
 #include "core/book/records/batch.h"
@@ -16,9 +15,13 @@ using maths::kilograms;
 
 namespace {
 
-template <class Record> Record record(Bench& bench, book::Id<Record> id) { return *book::fetch(bench.book(), id); }
+template <class Record> Record record(Bench& bench, book::Id<Record> id) {
+    return *book::fetch(bench.book(), id);
+}
 
-WeighInId weighing_of(Bench& bench, BatchId batch, std::size_t soak) { return bench.view(batch).soaks.at(soak).weighings.at(0).id; }
+WeighInId weighing_of(Bench& bench, BatchId batch, std::size_t soak) {
+    return bench.view(batch).soaks.at(soak).weighings.at(0).id;
+}
 
 WeighEntry ten(maths::Mass total) {
     WeighEntry entry;
@@ -31,7 +34,8 @@ WeighEntry ten(maths::Mass total) {
 void expect_mass_kept(Bench& bench, BatchId id) {
     const Balance account = must(balance(bench.book(), id));
     const auto batch = record(bench, id);
-    EXPECT_EQ(account.in, account.in_strips + account.free_in_bags + account.in_pails + account.named_losses + account.unexplained);
+    EXPECT_EQ(account.in,
+              account.in_strips + account.free_in_bags + account.in_pails + account.named_losses + account.unexplained);
     EXPECT_EQ(batch.taken, account.in_strips + account.free_in_bags);
     EXPECT_EQ(batch.unexplained, account.unexplained);
 }
@@ -50,7 +54,8 @@ TEST(Corrections, a_weighing_put_right_mends_the_bags_filled_by_it_and_their_lab
     entry.soak = soaks[1];
     const BagId other = must(fill_bags(bench.book(), entry, on_day(2, 14))).bags.at(0);
     must(labels_printed(bench.book(), {first, other}, {}, on_day(2, 15)));
-    must(correct_weighing(bench.book(), weighing_of(bench, batch, 0), ten(grams(335)), because(QStringLiteral("misread"), 3)));
+    must(correct_weighing(bench.book(), weighing_of(bench, batch, 0), ten(grams(335)),
+                          because(QStringLiteral("misread"), 3)));
     EXPECT_EQ(record(bench, first).strip, grams(33.5));
     EXPECT_EQ(record(bench, first).acid_per_strip, grams(9));
     EXPECT_EQ(record(bench, first).label, book::LabelState::stale);
@@ -102,7 +107,8 @@ TEST(Corrections, a_mis_weighed_can_changes_strength_bags_pails_and_the_batch_th
 
     const InputLine acid = bench.inputs_of(first).at(0);
     EXPECT_TRUE(refused(correct_weighed(bench.book(), acid.id, kilograms(24), on_day(12)), Why::reason_missing));
-    EXPECT_TRUE(refused(correct_weighed(bench.book(), acid.id, kilograms(25), because(QStringLiteral("x"), 12)), Why::nothing_changed));
+    EXPECT_TRUE(refused(correct_weighed(bench.book(), acid.id, kilograms(25), because(QStringLiteral("x"), 12)),
+                        Why::nothing_changed));
     must(correct_weighed(bench.book(), acid.id, kilograms(24), because(QStringLiteral("the can was not tared"), 12)));
 
     const maths::Fraction strength = maths::share(kilograms(24), kilograms(61.5));
@@ -126,7 +132,8 @@ TEST(Corrections, a_pail_in_a_mix_keeps_its_whole_mass) {
     const auto pails = must(pour_leftovers(bench.book(), pour, on_day(2, 15))).pails;
     const BatchId second = bench.clear_batch(10, kilograms(62.5), pails);
     const InputLine pail = bench.inputs_of(second).at(2);
-    EXPECT_TRUE(refused(correct_weighed(bench.book(), pail.id, kilograms(10), because(QStringLiteral("half"), 12)), Why::pail_part_wanted));
+    EXPECT_TRUE(refused(correct_weighed(bench.book(), pail.id, kilograms(10), because(QStringLiteral("half"), 12)),
+                        Why::pail_part_wanted));
     EXPECT_EQ(bench.view(first).pails.at(0).went_to, bench.view(second).line.code);
 }
 
@@ -158,7 +165,8 @@ TEST(Corrections, a_rule_that_changes_later_changes_no_bag) {
     kind.dry = grams(12);
     kind.target = grams(36);
     must(save_strip_kind(bench.book(), kind, on_day(3)));
-    must(correct_weighing(bench.book(), weighing_of(bench, batch, 0), ten(grams(339.5)), because(QStringLiteral("misread"), 3)));
+    must(correct_weighing(bench.book(), weighing_of(bench, batch, 0), ten(grams(339.5)),
+                          because(QStringLiteral("misread"), 3)));
     EXPECT_EQ(record(bench, id).dry, before.dry);
     EXPECT_EQ(record(bench, id).use_by, before.use_by);
     EXPECT_EQ(bench.view(batch).soaks.at(0).target, grams(34));

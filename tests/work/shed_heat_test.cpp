@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Heat and clear. A dial at 55 gave 52 C and at 61 gave 55.5 C; a reading over 60 C is a warning at once (common practice,
-// no source).
+// Heat and clear. A dial at 55 gave 52 C and at 61 gave 55.5 C; a reading over 60 C is a warning at once (common
+// practice, no source).
 #include "bench.h"
 
 namespace soakbook::tests {
@@ -9,7 +9,8 @@ using namespace work;
 using maths::celsius;
 
 namespace {
-ReadingEntry reading(BatchId batch, std::optional<maths::Temperature> probe, std::optional<maths::Temperature> dial = std::nullopt) {
+ReadingEntry reading(BatchId batch, std::optional<maths::Temperature> probe,
+                     std::optional<maths::Temperature> dial = std::nullopt) {
     ReadingEntry entry;
     entry.batch = batch;
     entry.probe = probe;
@@ -28,8 +29,11 @@ StirEntry clear_stir(BatchId batch) {
 TEST(Heat, the_tank_shows_how_far_its_dial_is_off) {
     Bench bench;
     const BatchId batch = bench.mixed_batch();
-    EXPECT_EQ(must(log_reading(bench.book(), reading(batch, celsius(52), celsius(55)), on_day(0, 20))).dial_above_probe, celsius(3));
-    EXPECT_EQ(must(log_reading(bench.book(), reading(batch, celsius(55.5), celsius(61)), on_day(0, 21))).dial_above_probe, celsius(5.5));
+    EXPECT_EQ(must(log_reading(bench.book(), reading(batch, celsius(52), celsius(55)), on_day(0, 20))).dial_above_probe,
+              celsius(3));
+    EXPECT_EQ(
+        must(log_reading(bench.book(), reading(batch, celsius(55.5), celsius(61)), on_day(0, 21))).dial_above_probe,
+        celsius(5.5));
     const BatchView view = bench.view(batch);
     EXPECT_EQ(view.offset_low, celsius(3));
     EXPECT_EQ(view.offset_high, celsius(5.5));
@@ -77,15 +81,19 @@ TEST(Heat, odd_temperatures_are_asked_about_and_impossible_ones_refused) {
     const BatchId batch = bench.mixed_batch();
     EXPECT_TRUE(asked(log_reading(bench.book(), reading(batch, celsius(130)), on_day(0, 20)), Why::odd_temperature));
     EXPECT_TRUE(asked(log_reading(bench.book(), reading(batch, celsius(-21)), on_day(0, 20)), Why::odd_temperature));
-    EXPECT_TRUE(log_reading(bench.book(), reading(batch, celsius(130)), on_day(0, 20), {Why::odd_temperature}).has_value());
-    EXPECT_TRUE(refused(log_reading(bench.book(), reading(batch, celsius(5200)), on_day(0, 20)), Why::too_large, QStringLiteral("probe")));
-    EXPECT_TRUE(refused(log_reading(bench.book(), reading(batch, celsius(-300)), on_day(0, 20)), Why::too_small, QStringLiteral("probe")));
+    EXPECT_TRUE(
+        log_reading(bench.book(), reading(batch, celsius(130)), on_day(0, 20), {Why::odd_temperature}).has_value());
+    EXPECT_TRUE(refused(log_reading(bench.book(), reading(batch, celsius(5200)), on_day(0, 20)), Why::too_large,
+                        QStringLiteral("probe")));
+    EXPECT_TRUE(refused(log_reading(bench.book(), reading(batch, celsius(-300)), on_day(0, 20)), Why::too_small,
+                        QStringLiteral("probe")));
 }
 
 TEST(Heat, an_empty_reading_is_refused_but_jacket_water_alone_is_worth_writing) {
     Bench bench;
     const BatchId batch = bench.mixed_batch();
-    EXPECT_TRUE(refused(log_reading(bench.book(), reading(batch, std::nullopt), on_day(0, 20)), Why::missing, QStringLiteral("probe")));
+    EXPECT_TRUE(refused(log_reading(bench.book(), reading(batch, std::nullopt), on_day(0, 20)), Why::missing,
+                        QStringLiteral("probe")));
     ReadingEntry jacket = reading(batch, std::nullopt);
     jacket.jacket_seen = true;
     EXPECT_TRUE(log_reading(bench.book(), jacket, on_day(0, 20)).has_value());
@@ -97,7 +105,8 @@ TEST(Heat, an_empty_reading_is_refused_but_jacket_water_alone_is_worth_writing) 
 TEST(Heat, clear_without_one_reading_of_the_probe_is_refused) {
     Bench bench;
     const BatchId batch = bench.mixed_batch();
-    EXPECT_TRUE(refused(log_stir(bench.book(), clear_stir(batch), on_day(1, 9)), Why::no_reading, QStringLiteral("clear")));
+    EXPECT_TRUE(
+        refused(log_stir(bench.book(), clear_stir(batch), on_day(1, 9)), Why::no_reading, QStringLiteral("clear")));
     must(log_reading(bench.book(), reading(batch, celsius(52)), on_day(1, 8)));
     EXPECT_TRUE(log_stir(bench.book(), clear_stir(batch), on_day(1, 9)).has_value());
 }
@@ -146,9 +155,13 @@ TEST(Heat, a_reading_is_put_right_with_its_reason) {
     Bench bench;
     const BatchId batch = bench.mixed_batch();
     const ReadingId id = must(log_reading(bench.book(), reading(batch, celsius(25)), on_day(0, 20))).id;
-    EXPECT_TRUE(refused(correct_reading(bench.book(), id, reading(batch, celsius(52)), on_day(0, 21)), Why::reason_missing, QStringLiteral("reason")));
-    EXPECT_TRUE(refused(correct_reading(bench.book(), id, reading(batch, celsius(25)), because(QStringLiteral("x"), 0, 21)), Why::nothing_changed));
-    must(correct_reading(bench.book(), id, reading(batch, celsius(52)), because(QStringLiteral("turned round"), 0, 21)));
+    EXPECT_TRUE(refused(correct_reading(bench.book(), id, reading(batch, celsius(52)), on_day(0, 21)),
+                        Why::reason_missing, QStringLiteral("reason")));
+    EXPECT_TRUE(
+        refused(correct_reading(bench.book(), id, reading(batch, celsius(25)), because(QStringLiteral("x"), 0, 21)),
+                Why::nothing_changed));
+    must(
+        correct_reading(bench.book(), id, reading(batch, celsius(52)), because(QStringLiteral("turned round"), 0, 21)));
     const ReadingLine line = bench.view(batch).readings.at(0);
     EXPECT_EQ(line.probe, celsius(52));
     EXPECT_EQ(line.at, moment(0, 20)); // its time stays
@@ -161,7 +174,8 @@ TEST(Heat, a_reading_or_stir_made_void_counts_no_more) {
     EXPECT_TRUE(refused(void_stir(bench.book(), before.stirs[0].id, on_day(1, 10)), Why::reason_missing));
     must(void_stir(bench.book(), before.stirs[0].id, because(QStringLiteral("other tank"), 1, 10)));
     must(void_reading(bench.book(), before.readings[0].id, because(QStringLiteral("other tank"), 1, 10)));
-    EXPECT_TRUE(refused(void_reading(bench.book(), before.readings[0].id, because(QStringLiteral("x"), 1, 10)), Why::nothing_changed));
+    EXPECT_TRUE(refused(void_reading(bench.book(), before.readings[0].id, because(QStringLiteral("x"), 1, 10)),
+                        Why::nothing_changed));
     const BatchView view = bench.view(batch);
     EXPECT_TRUE(view.readings.empty());
     EXPECT_TRUE(view.stirs.empty());

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Leftovers: pails, named losses, where every kilogram went, and the batch closed on it.
 #include "bench.h"
-
 #include "core/book/record_io.h"
 #include "core/book/records/batch.h"
 #include "core/work/figures.h"
@@ -26,7 +25,8 @@ PourEntry pour_of(BatchId batch, const std::vector<maths::Mass>& pails) {
 TEST(Leftovers, pails_get_codes_and_the_strength_of_their_batch) {
     Bench bench;
     const BatchId batch = bench.bagged_batch();
-    const PailsPoured poured = must(pour_leftovers(bench.book(), pour_of(batch, {kilograms(20), kilograms(18.5)}), on_day(2, 15)));
+    const PailsPoured poured =
+        must(pour_leftovers(bench.book(), pour_of(batch, {kilograms(20), kilograms(18.5)}), on_day(2, 15)));
     EXPECT_EQ(poured.codes.size(), 2);
     EXPECT_TRUE(poured.codes[0].startsWith(QLatin1Char('P')));
     EXPECT_FALSE(poured.only_together);
@@ -50,10 +50,12 @@ TEST(Leftovers, questions_left_open_and_masses_that_cannot_be) {
     PourEntry entry = pour_of(batch, {});
     EXPECT_TRUE(refused(pour_leftovers(bench.book(), entry, on_day(2, 15)), Why::missing, QStringLiteral("pails/0")));
     entry.pails = {kilograms(10), maths::Mass{}};
-    EXPECT_TRUE(refused(pour_leftovers(bench.book(), entry, on_day(2, 15)), Why::not_positive, QStringLiteral("pails/1")));
+    EXPECT_TRUE(
+        refused(pour_leftovers(bench.book(), entry, on_day(2, 15)), Why::not_positive, QStringLiteral("pails/1")));
     entry.pails = {kilograms(10)};
     entry.warm_and_clear.reset();
-    EXPECT_TRUE(refused(pour_leftovers(bench.book(), entry, on_day(2, 15)), Why::missing, QStringLiteral("warm_and_clear")));
+    EXPECT_TRUE(
+        refused(pour_leftovers(bench.book(), entry, on_day(2, 15)), Why::missing, QStringLiteral("warm_and_clear")));
     entry.warm_and_clear = true;
     entry.scraped.reset();
     EXPECT_TRUE(refused(pour_leftovers(bench.book(), entry, on_day(2, 15)), Why::missing, QStringLiteral("scraped")));
@@ -73,8 +75,9 @@ TEST(Leftovers, more_than_the_strips_can_have_left_is_asked_and_more_than_went_i
     EXPECT_TRUE(asked(outcome, Why::more_than_left));
     EXPECT_EQ(outcome.error().facts, (QStringList{QStringLiteral("m:21000000"), QStringLiteral("m:20420000")}));
     must(set_figures(bench.book(), {{Figure::unexplained_limit, 20'000, {}}}, on_day(2)));
-    EXPECT_TRUE(refused(pour_leftovers(bench.book(), pour_of(batch, {kilograms(43)}), on_day(2, 15), {Why::more_than_left}), Why::more_than_left,
-                        QStringLiteral("pails/0")));
+    EXPECT_TRUE(
+        refused(pour_leftovers(bench.book(), pour_of(batch, {kilograms(43)}), on_day(2, 15), {Why::more_than_left}),
+                Why::more_than_left, QStringLiteral("pails/0")));
     // 2 % of 62.5 kg are 1.25 kg: within the limit it is not even asked.
     EXPECT_TRUE(pour_leftovers(bench.book(), pour_of(batch, {kilograms(21)}), on_day(2, 15)).has_value());
 }
@@ -89,14 +92,16 @@ TEST(Leftovers, every_milligram_is_accounted_for) {
     must(fill_bags(bench.book(), bags, on_day(2, 14)));
     must(pour_leftovers(bench.book(), pour_of(batch, {kilograms(20), kilograms(19)}), on_day(2, 15)));
     must(log_loss(bench.book(), batch, NamedLoss::drips, kilograms(0.4), {}, on_day(2, 16)));
-    must(log_loss(bench.book(), batch, NamedLoss::tank_heel, kilograms(0.3), QStringLiteral("below the outlet"), on_day(2, 16)));
+    must(log_loss(bench.book(), batch, NamedLoss::tank_heel, kilograms(0.3), QStringLiteral("below the outlet"),
+                  on_day(2, 16)));
     const Balance account = must(balance(bench.book(), batch));
     EXPECT_EQ(account.in, kilograms(62.5));
     EXPECT_EQ(account.in_strips, grams(22.9 * 960));
     EXPECT_EQ(account.free_in_bags, 12 * (kilograms(2.75) - grams(33.9 * 80)));
     EXPECT_EQ(account.in_pails, kilograms(39));
     EXPECT_EQ(account.named_losses, kilograms(0.7));
-    EXPECT_EQ(account.in, account.in_strips + account.free_in_bags + account.in_pails + account.named_losses + account.unexplained);
+    EXPECT_EQ(account.in,
+              account.in_strips + account.free_in_bags + account.in_pails + account.named_losses + account.unexplained);
     EXPECT_EQ(account.unexplained, kilograms(62.5 - 12 * (2.75 - 0.88) - 39 - 0.7));
     EXPECT_FALSE(account.limit);
     EXPECT_FALSE(account.beyond_limit);
@@ -114,7 +119,8 @@ TEST(Leftovers, a_batch_closes_on_its_account) {
     EXPECT_EQ(bench.view(batch).line.state, BatchState::closed);
     EXPECT_TRUE(refused(close_batch(bench.book(), batch, on_day(2, 19)), Why::batch_closed));
     EXPECT_TRUE(refused(pour_leftovers(bench.book(), pour_of(batch, {kilograms(1)}), on_day(3)), Why::batch_closed));
-    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::spill, kilograms(1), {}, on_day(3)), Why::batch_closed));
+    EXPECT_TRUE(
+        refused(log_loss(bench.book(), batch, NamedLoss::spill, kilograms(1), {}, on_day(3)), Why::batch_closed));
 }
 
 TEST(Leftovers, a_loss_beyond_the_limit_is_asked_about) {
@@ -148,7 +154,8 @@ TEST(Leftovers, a_planned_batch_has_no_account) {
     const PlannedBatch planned = must(plan_mix(bench.book(), bench.plan(), on_day(0)));
     EXPECT_TRUE(refused(balance(bench.book(), planned.batch), Why::batch_not_mixed));
     EXPECT_TRUE(refused(close_batch(bench.book(), planned.batch, on_day(0)), Why::batch_not_mixed));
-    EXPECT_TRUE(refused(pour_leftovers(bench.book(), pour_of(planned.batch, {kilograms(1)}), on_day(0)), Why::batch_not_mixed));
+    EXPECT_TRUE(
+        refused(pour_leftovers(bench.book(), pour_of(planned.batch, {kilograms(1)}), on_day(0)), Why::batch_not_mixed));
 }
 
 TEST(Leftovers, a_closed_batch_opens_again_with_a_reason) {
@@ -165,10 +172,14 @@ TEST(Leftovers, a_closed_batch_opens_again_with_a_reason) {
 TEST(Leftovers, losses_have_a_mass_and_may_be_made_void) {
     Bench bench;
     const BatchId batch = bench.bagged_batch();
-    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::drips, std::nullopt, {}, on_day(2, 16)), Why::missing, QStringLiteral("mass")));
-    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::drips, maths::Mass{}, {}, on_day(2, 16)), Why::not_positive, QStringLiteral("mass")));
-    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::drips, kilograms(63), {}, on_day(2, 16)), Why::more_than_left, QStringLiteral("mass")));
-    const LossId loss = must(log_loss(bench.book(), batch, NamedLoss::spill, kilograms(1), QStringLiteral("at the tap"), on_day(2, 16)));
+    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::drips, std::nullopt, {}, on_day(2, 16)), Why::missing,
+                        QStringLiteral("mass")));
+    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::drips, maths::Mass{}, {}, on_day(2, 16)),
+                        Why::not_positive, QStringLiteral("mass")));
+    EXPECT_TRUE(refused(log_loss(bench.book(), batch, NamedLoss::drips, kilograms(63), {}, on_day(2, 16)),
+                        Why::more_than_left, QStringLiteral("mass")));
+    const LossId loss = must(
+        log_loss(bench.book(), batch, NamedLoss::spill, kilograms(1), QStringLiteral("at the tap"), on_day(2, 16)));
     EXPECT_EQ(bench.view(batch).losses.at(0).mass, kilograms(1));
     EXPECT_TRUE(refused(void_loss(bench.book(), loss, on_day(2, 16)), Why::reason_missing));
     must(void_loss(bench.book(), loss, because(QStringLiteral("other batch"), 2, 16)));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Mix: each reason why a plan or a weight is not taken.
 #include "bench.h"
-
 #include "core/work/figures.h"
 
 namespace soakbook::tests {
@@ -11,7 +10,9 @@ using maths::kilograms;
 using maths::percent;
 
 namespace {
-template <class T> QStringList facts_of(const Outcome<T>& outcome) { return outcome ? QStringList() : outcome.error().facts; }
+template <class T> QStringList facts_of(const Outcome<T>& outcome) {
+    return outcome ? QStringList() : outcome.error().facts;
+}
 } // namespace
 
 TEST(MixRefused, what_is_needed_and_empty) {
@@ -25,8 +26,10 @@ TEST(MixRefused, what_is_needed_and_empty) {
     EXPECT_TRUE(refused(without([](MixPlan& p) { p.tank.reset(); }), Why::missing, QStringLiteral("tank")));
     EXPECT_TRUE(refused(without([](MixPlan& p) { p.strip_kind.reset(); }), Why::missing, QStringLiteral("strip_kind")));
     EXPECT_TRUE(refused(without([](MixPlan& p) { p.acid_lot.reset(); }), Why::missing, QStringLiteral("acid_lot")));
-    EXPECT_TRUE(refused(without([](MixPlan& p) { p.glycerine_lot.reset(); }), Why::missing, QStringLiteral("glycerine_lot")));
-    EXPECT_TRUE(refused(without([](MixPlan& p) { p.from = MixFrom::strips_wanted; }), Why::missing, QStringLiteral("strips")));
+    EXPECT_TRUE(
+        refused(without([](MixPlan& p) { p.glycerine_lot.reset(); }), Why::missing, QStringLiteral("glycerine_lot")));
+    EXPECT_TRUE(
+        refused(without([](MixPlan& p) { p.from = MixFrom::strips_wanted; }), Why::missing, QStringLiteral("strips")));
 }
 
 TEST(MixRefused, amounts_that_make_no_sense) {
@@ -82,9 +85,11 @@ TEST(MixRefused, a_lot_that_is_short_finished_or_of_another_material) {
     must(recount_lot(bench.book(), bench.acid, kilograms(20).count, QStringLiteral("weighed"), on_day(0)));
     auto outcome = plan_mix(bench.book(), bench.plan(), on_day(0));
     EXPECT_TRUE(refused(outcome, Why::lot_short, QStringLiteral("acid_lot")));
-    EXPECT_EQ(facts_of(outcome), (QStringList{QStringLiteral("acid A1"), QStringLiteral("m:20000000"), QStringLiteral("m:25000000")}));
+    EXPECT_EQ(facts_of(outcome),
+              (QStringList{QStringLiteral("acid A1"), QStringLiteral("m:20000000"), QStringLiteral("m:25000000")}));
     must(finish_lot(bench.book(), bench.acid, on_day(0)));
-    EXPECT_TRUE(refused(plan_mix(bench.book(), bench.plan(), on_day(0)), Why::lot_finished, QStringLiteral("acid_lot")));
+    EXPECT_TRUE(
+        refused(plan_mix(bench.book(), bench.plan(), on_day(0)), Why::lot_finished, QStringLiteral("acid_lot")));
     MixPlan plan = bench.plan();
     plan.acid_lot = bench.glycerine;
     EXPECT_TRUE(refused(plan_mix(bench.book(), plan, on_day(0)), Why::lot_wrong_material, QStringLiteral("acid_lot")));
@@ -140,7 +145,9 @@ TEST(WeighedRefused, weights_that_are_missing_absurd_or_more_than_there_is) {
     const PlannedBatch planned = must(plan_mix(bench.book(), bench.plan(), on_day(0)));
     const auto inputs = bench.inputs_of(planned.batch);
     const auto weigh = [&](std::optional<maths::Mass> acid, std::optional<maths::Mass> glycerine) {
-        return weigh_mix(bench.book(), {planned.batch, {{inputs[0].id, acid}, {inputs[1].id, glycerine}}, std::nullopt, true}, on_day(0, 18));
+        return weigh_mix(bench.book(),
+                         {planned.batch, {{inputs[0].id, acid}, {inputs[1].id, glycerine}}, std::nullopt, true},
+                         on_day(0, 18));
     };
     EXPECT_TRUE(refused(weigh(kilograms(25), std::nullopt), Why::missing, QStringLiteral("inputs/1/mass")));
     EXPECT_TRUE(refused(weigh(maths::Mass{}, kilograms(37.5)), Why::not_positive, QStringLiteral("inputs/0/mass")));
@@ -171,7 +178,8 @@ TEST(WeighedRefused, of_a_batch_that_is_not_there_void_or_closed) {
     Bench bench;
     EXPECT_TRUE(refused(weigh_mix(bench.book(), {BatchId{77}, {}, std::nullopt, true}, on_day(0)), Why::not_found));
     const PlannedBatch planned = must(plan_mix(bench.book(), bench.plan(), on_day(0)));
-    EXPECT_TRUE(refused(add_to_mix(bench.book(), {planned.batch, bench.acid, kilograms(1)}, on_day(0)), Why::batch_not_mixed));
+    EXPECT_TRUE(
+        refused(add_to_mix(bench.book(), {planned.batch, bench.acid, kilograms(1)}, on_day(0)), Why::batch_not_mixed));
     must(void_batch(bench.book(), planned.batch, because(QStringLiteral("dropped"), 0)));
     EXPECT_TRUE(refused(weigh_mix(bench.book(), {planned.batch, {}, std::nullopt, true}, on_day(0)), Why::not_found));
     const BatchId batch = bench.bagged_batch(1);

@@ -124,7 +124,8 @@ TEST(Mix, too_much_glycerine_says_how_much_acid_brings_it_back) {
     Bench bench;
     const PlannedBatch planned = must(plan_mix(bench.book(), bench.plan(), on_day(0)));
     const auto inputs = bench.inputs_of(planned.batch);
-    WeighedMix weighed{planned.batch, {{inputs[0].id, kilograms(25)}, {inputs[1].id, kilograms(39)}}, std::nullopt, true};
+    WeighedMix weighed{
+        planned.batch, {{inputs[0].id, kilograms(25)}, {inputs[1].id, kilograms(39)}}, std::nullopt, true};
     EXPECT_TRUE(asked(weigh_mix(bench.book(), weighed, on_day(0, 18)), Why::strength_off));
     const MixResult result = must(weigh_mix(bench.book(), weighed, on_day(0, 18), {Why::strength_off}));
     // (0.4 x 64 - 25) / (1 - 0.4) = 1 kg
@@ -142,12 +143,14 @@ TEST(Mix, a_correction_that_the_tank_does_not_hold_says_so) {
     plan.amount = kilograms(79);
     const PlannedBatch planned = must(plan_mix(bench.book(), plan, on_day(0)));
     const auto inputs = bench.inputs_of(planned.batch);
-    const WeighedMix weighed{planned.batch, {{inputs[0].id, kilograms(32.5)}, {inputs[1].id, inputs[1].planned}}, std::nullopt, true};
+    const WeighedMix weighed{
+        planned.batch, {{inputs[0].id, kilograms(32.5)}, {inputs[1].id, inputs[1].planned}}, std::nullopt, true};
     const MixResult result = must(weigh_mix(bench.book(), weighed, on_day(0, 18), {Why::strength_off}));
     ASSERT_TRUE(result.add_glycerine);
     EXPECT_FALSE(result.correction_fits);
-    EXPECT_TRUE(refused(add_to_mix(bench.book(), {planned.batch, bench.glycerine, *result.add_glycerine}, on_day(0, 19)), Why::overfills_tank,
-                        QStringLiteral("glycerine")));
+    EXPECT_TRUE(
+        refused(add_to_mix(bench.book(), {planned.batch, bench.glycerine, *result.add_glycerine}, on_day(0, 19)),
+                Why::overfills_tank, QStringLiteral("glycerine")));
 }
 
 TEST(Mix, acid_added_later_has_to_dissolve_before_the_liquid_counts_as_clear_again) {
@@ -169,7 +172,8 @@ TEST(Mix, lots_count_down_by_what_was_planned_and_then_by_what_was_weighed) {
     const PlannedBatch planned = must(plan_mix(bench.book(), bench.plan(), on_day(0)));
     EXPECT_EQ(left(bench.acid), kilograms(75).count);
     const auto inputs = bench.inputs_of(planned.batch);
-    const WeighedMix weighed{planned.batch, {{inputs[0].id, kilograms(24.9)}, {inputs[1].id, kilograms(37.4)}}, std::nullopt, true};
+    const WeighedMix weighed{
+        planned.batch, {{inputs[0].id, kilograms(24.9)}, {inputs[1].id, kilograms(37.4)}}, std::nullopt, true};
     must(weigh_mix(bench.book(), weighed, on_day(0, 18)));
     EXPECT_EQ(left(bench.acid), kilograms(75.1).count);
     EXPECT_EQ(left(bench.glycerine), kilograms(162.6).count);
@@ -178,7 +182,8 @@ TEST(Mix, lots_count_down_by_what_was_planned_and_then_by_what_was_weighed) {
 TEST(Mix, a_planned_batch_that_is_dropped_gives_everything_back) {
     Bench bench;
     const PlannedBatch planned = must(plan_mix(bench.book(), bench.plan(), on_day(0)));
-    EXPECT_TRUE(refused(void_batch(bench.book(), planned.batch, on_day(0)), Why::reason_missing, QStringLiteral("reason")));
+    EXPECT_TRUE(
+        refused(void_batch(bench.book(), planned.batch, on_day(0)), Why::reason_missing, QStringLiteral("reason")));
     must(void_batch(bench.book(), planned.batch, because(QStringLiteral("rain"), 0)));
     const BatchView view = bench.view(planned.batch);
     EXPECT_EQ(view.line.state, BatchState::made_void);

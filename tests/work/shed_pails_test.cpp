@@ -2,7 +2,6 @@
 // Pails: each goes whole into one mix, or into none. Half a pail is refused: settled acid, the upper half may be almost
 // pure glycerine (common practice, no source).
 #include "bench.h"
-
 #include "core/book/record_io.h"
 #include "core/book/records/pail.h"
 #include "core/work/figures.h"
@@ -16,7 +15,8 @@ using maths::percent;
 namespace {
 
 /// 62.5 kg mixed on the first day, of which pails are poured next day.
-std::vector<PailId> poured(Bench& bench, const std::vector<maths::Mass>& masses, bool warm_and_clear = true, bool scraped = true) {
+std::vector<PailId> poured(Bench& bench, const std::vector<maths::Mass>& masses, bool warm_and_clear = true,
+                           bool scraped = true) {
     const BatchId batch = bench.clear_batch();
     PourEntry pour;
     pour.batch = batch;
@@ -65,12 +65,15 @@ TEST(Pails, half_a_pail_weighed_in_is_refused_too) {
     WeighedMix weighed{planned.batch, {}, std::nullopt, true};
     for (const InputLine& input : bench.inputs_of(planned.batch))
         weighed.masses.push_back({input.id, input.pail ? kilograms(10) : input.planned});
-    EXPECT_TRUE(refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::pail_part_wanted, QStringLiteral("inputs/2/mass")));
+    EXPECT_TRUE(refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::pail_part_wanted,
+                        QStringLiteral("inputs/2/mass")));
     weighed.masses[2].second = kilograms(21);
-    EXPECT_TRUE(refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::too_large, QStringLiteral("inputs/2/mass")));
+    EXPECT_TRUE(
+        refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::too_large, QStringLiteral("inputs/2/mass")));
     weighed.masses[2].second = kilograms(20);
     weighed.pails_scraped = false;
-    EXPECT_TRUE(refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::pail_used_in_part, QStringLiteral("pails_scraped")));
+    EXPECT_TRUE(refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::pail_used_in_part,
+                        QStringLiteral("pails_scraped")));
     weighed.pails_scraped = true;
     weighed.at = moment(0, 18); // before the pail was poured
     EXPECT_TRUE(refused(weigh_mix(bench.book(), weighed, on_day(2, 18)), Why::before_start));
@@ -93,7 +96,8 @@ TEST(Pails, a_pail_used_in_part_goes_into_no_mix) {
     Bench bench;
     const auto pails = poured(bench, {kilograms(20)});
     must(pail_used_in_part(bench.book(), pails[0], std::nullopt, on_day(2)));
-    EXPECT_TRUE(refused(plan_mix(bench.book(), plan_with(bench, pails), on_day(3), tank_shared), Why::pail_used_in_part, QStringLiteral("pails")));
+    EXPECT_TRUE(refused(plan_mix(bench.book(), plan_with(bench, pails), on_day(3), tank_shared), Why::pail_used_in_part,
+                        QStringLiteral("pails")));
     EXPECT_TRUE(refused(pail_used_in_part(bench.book(), pails[0], std::nullopt, on_day(3)), Why::nothing_changed));
     EXPECT_TRUE(mix_start(bench.book(), first_day).pails_that_can.empty());
 }
@@ -101,12 +105,18 @@ TEST(Pails, a_pail_used_in_part_goes_into_no_mix) {
 TEST(Pails, a_pail_thrown_away_is_gone) {
     Bench bench;
     const auto pails = poured(bench, {kilograms(20)});
-    EXPECT_TRUE(refused(discard_pail(bench.book(), pails[0], std::nullopt, QString(), on_day(2)), Why::reason_missing, QStringLiteral("reason")));
-    EXPECT_TRUE(refused(discard_pail(bench.book(), pails[0], maths::days_after(first_day, 0), QStringLiteral("leaked"), on_day(2)), Why::before_start));
-    EXPECT_TRUE(refused(discard_pail(bench.book(), pails[0], maths::days_after(first_day, 9), QStringLiteral("leaked"), on_day(2)), Why::in_the_future));
+    EXPECT_TRUE(refused(discard_pail(bench.book(), pails[0], std::nullopt, QString(), on_day(2)), Why::reason_missing,
+                        QStringLiteral("reason")));
+    EXPECT_TRUE(refused(
+        discard_pail(bench.book(), pails[0], maths::days_after(first_day, 0), QStringLiteral("leaked"), on_day(2)),
+        Why::before_start));
+    EXPECT_TRUE(refused(
+        discard_pail(bench.book(), pails[0], maths::days_after(first_day, 9), QStringLiteral("leaked"), on_day(2)),
+        Why::in_the_future));
     must(discard_pail(bench.book(), pails[0], std::nullopt, QStringLiteral("leaked"), on_day(2)));
     EXPECT_TRUE(refused(plan_mix(bench.book(), plan_with(bench, pails), on_day(3), tank_shared), Why::pail_gone));
-    EXPECT_TRUE(refused(discard_pail(bench.book(), pails[0], std::nullopt, QStringLiteral("again"), on_day(3)), Why::pail_gone));
+    EXPECT_TRUE(refused(discard_pail(bench.book(), pails[0], std::nullopt, QStringLiteral("again"), on_day(3)),
+                        Why::pail_gone));
 }
 
 TEST(Pails, poured_cold_they_go_in_only_together) {
@@ -170,7 +180,8 @@ TEST(Pails, too_strong_or_too_weak_for_the_mix_wanted) {
     MixPlan plan = plan_with(bench, pails);
     plan.amount = kilograms(21);
     plan.strength = percent(20);
-    EXPECT_TRUE(refused(reckon_mix(bench.book(), plan, first_day), Why::too_strong_without_water, QStringLiteral("pails")));
+    EXPECT_TRUE(
+        refused(reckon_mix(bench.book(), plan, first_day), Why::too_strong_without_water, QStringLiteral("pails")));
     plan.strength = percent(50);
     EXPECT_TRUE(refused(reckon_mix(bench.book(), plan, first_day), Why::strength_off, QStringLiteral("pails")));
 }
@@ -213,12 +224,15 @@ TEST(Pails, move_and_are_put_right_while_they_stand_whole) {
     EXPECT_TRUE(refused(move_pails(bench.book(), pails, QStringLiteral("cellar"), on_day(2)), Why::nothing_changed));
     EXPECT_TRUE(refused(move_pails(bench.book(), pails, QString(), on_day(2)), Why::missing, QStringLiteral("stands")));
     EXPECT_TRUE(refused(correct_pail(bench.book(), pails[0], kilograms(19), on_day(2)), Why::reason_missing));
-    EXPECT_TRUE(refused(correct_pail(bench.book(), pails[0], kilograms(20), because(QStringLiteral("x"), 2)), Why::nothing_changed));
-    EXPECT_TRUE(refused(correct_pail(bench.book(), pails[0], kilograms(70), because(QStringLiteral("x"), 2)), Why::more_than_left));
+    EXPECT_TRUE(refused(correct_pail(bench.book(), pails[0], kilograms(20), because(QStringLiteral("x"), 2)),
+                        Why::nothing_changed));
+    EXPECT_TRUE(refused(correct_pail(bench.book(), pails[0], kilograms(70), because(QStringLiteral("x"), 2)),
+                        Why::more_than_left));
     must(correct_pail(bench.book(), pails[0], kilograms(19), because(QStringLiteral("bucket not tared"), 2)));
     EXPECT_EQ(book::fetch(bench.book(), pails[0])->mass, kilograms(19));
     must(plan_mix(bench.book(), plan_with(bench, pails), on_day(2), tank_shared));
-    EXPECT_TRUE(refused(correct_pail(bench.book(), pails[0], kilograms(18), because(QStringLiteral("x"), 2)), Why::pail_used));
+    EXPECT_TRUE(
+        refused(correct_pail(bench.book(), pails[0], kilograms(18), because(QStringLiteral("x"), 2)), Why::pail_used));
     EXPECT_TRUE(refused(pail_used_in_part(bench.book(), pails[0], std::nullopt, on_day(2)), Why::pail_used));
 }
 

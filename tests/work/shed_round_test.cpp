@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The whole course of a batch with the trade's check values, and every piece of it taken back and done again.
 #include "bench.h"
-
 #include "core/work/figures.h"
 #include "core/work/undo.h"
 
@@ -22,8 +21,9 @@ namespace {
 QByteArray records_of(const Bench& bench) {
     QProcess sqlite;
     QByteArray script;
-    for (const char* table : {"operation", "person", "figure", "strip_kind", "material_lot", "lot_change", "vessel", "batch", "batch_input", "reading",
-                              "stir", "soak", "weigh_in", "weigh_single", "bag", "bag_change", "pour", "pail", "batch_loss"})
+    for (const char* table :
+         {"operation", "person", "figure", "strip_kind", "material_lot", "lot_change", "vessel", "batch", "batch_input",
+          "reading", "stir", "soak", "weigh_in", "weigh_single", "bag", "bag_change", "pour", "pail", "batch_loss"})
         script += QByteArray("SELECT '") + table + "'; SELECT * FROM " + table + " ORDER BY id;\n";
     sqlite.start(QStringLiteral("sqlite3"), {QStringLiteral("-readonly"), QStringLiteral("-quote"), bench.path()});
     sqlite.write(script);
@@ -53,7 +53,10 @@ void there_and_back(Bench& bench, const char* key, const std::function<void()>& 
 
 TEST(ShedRound, from_an_empty_tank_to_a_closed_batch) {
     Bench bench;
-    must(set_figures(bench.book(), {{Figure::rest_days, 7, {}}, {Figure::sample_strips, 10, {}}, {Figure::unexplained_limit, 20'000, {}}}, on_day(0)));
+    must(set_figures(
+        bench.book(),
+        {{Figure::rest_days, 7, {}}, {Figure::sample_strips, 10, {}}, {Figure::unexplained_limit, 20'000, {}}},
+        on_day(0)));
     const BatchId batch = bench.clear_batch();
     SoakEntry soak;
     soak.batch = batch;
@@ -100,19 +103,27 @@ TEST(ShedRound, from_an_empty_tank_to_a_closed_batch) {
 TEST(ShedRound, every_piece_of_work_is_taken_back_and_done_again) {
     Bench bench;
     const auto why = because(QStringLiteral("looked again"), 19);
-    there_and_back(bench, "person", [&] { must(save_person(bench.book(), {{}, QStringLiteral("Cleo"), true}, on_day(0))); });
-    there_and_back(bench, "set_up", [&] { must(set_operation(bench.book(), {QStringLiteral("Other"), {}, {}}, on_day(0))); });
+    there_and_back(bench, "person", [&] {
+        must(save_person(bench.book(), {{}, QStringLiteral("Cleo"), true}, on_day(0)));
+    });
+    there_and_back(bench, "set_up", [&] {
+        must(set_operation(bench.book(), {QStringLiteral("Other"), {}, {}}, on_day(0)));
+    });
     there_and_back(bench, "figure", [&] { must(set_figures(bench.book(), {{Figure::rest_days, 7, {}}}, on_day(0))); });
-    there_and_back(bench, "lot_recounted", [&] { must(recount_lot(bench.book(), bench.bags, 490, QStringLiteral("counted"), on_day(0))); });
+    there_and_back(bench, "lot_recounted",
+                   [&] { must(recount_lot(bench.book(), bench.bags, 490, QStringLiteral("counted"), on_day(0))); });
     BatchId batch;
-    there_and_back(bench, "mix_planned", [&] { batch = must(plan_mix(bench.book(), bench.plan(), on_day(0, 17))).batch; });
+    there_and_back(bench, "mix_planned",
+                   [&] { batch = must(plan_mix(bench.book(), bench.plan(), on_day(0, 17))).batch; });
     there_and_back(bench, "mix_weighed", [&] {
         WeighedMix weighed{batch, {}, std::nullopt, true};
         for (const InputLine& input : bench.inputs_of(batch))
             weighed.masses.push_back({input.id, input.planned});
         must(weigh_mix(bench.book(), weighed, on_day(0, 18)));
     });
-    there_and_back(bench, "mix_corrected", [&] { must(add_to_mix(bench.book(), {batch, bench.glycerine, kilograms(0.01)}, on_day(0, 19))); });
+    there_and_back(bench, "mix_corrected", [&] {
+        must(add_to_mix(bench.book(), {batch, bench.glycerine, kilograms(0.01)}, on_day(0, 19)));
+    });
     there_and_back(bench, "reading", [&] {
         ReadingEntry reading;
         reading.batch = batch;
@@ -164,15 +175,21 @@ TEST(ShedRound, every_piece_of_work_is_taken_back_and_done_again) {
         pour.scraped = true;
         pails = must(pour_leftovers(bench.book(), pour, on_day(2, 15))).pails;
     });
-    there_and_back(bench, "loss", [&] { must(log_loss(bench.book(), batch, NamedLoss::drips, kilograms(1), {}, on_day(2, 16))); });
+    there_and_back(bench, "loss",
+                   [&] { must(log_loss(bench.book(), batch, NamedLoss::drips, kilograms(1), {}, on_day(2, 16))); });
     there_and_back(bench, "batch_closed", [&] { must(close_batch(bench.book(), batch, on_day(2, 17))); });
-    there_and_back(bench, "corrected", [&] { must(correct_weighed(bench.book(), bench.inputs_of(batch).at(0).id, kilograms(24.9), why)); });
+    there_and_back(bench, "corrected",
+                   [&] { must(correct_weighed(bench.book(), bench.inputs_of(batch).at(0).id, kilograms(24.9), why)); });
     there_and_back(bench, "corrected", [&] { must(correct_pail(bench.book(), pails[0], kilograms(19), why)); });
     there_and_back(bench, "made_void", [&] { must(void_bag(bench.book(), bench.bags_of(batch).at(0), why)); });
     there_and_back(bench, "batch_reopened", [&] { must(reopen_batch(bench.book(), batch, why)); });
-    there_and_back(bench, "pails_moved", [&] { must(move_pails(bench.book(), pails, QStringLiteral("cellar"), on_day(3))); });
-    there_and_back(bench, "pail_used_in_part", [&] { must(pail_used_in_part(bench.book(), pails[0], std::nullopt, on_day(3))); });
-    there_and_back(bench, "pail_discarded", [&] { must(discard_pail(bench.book(), pails[1], std::nullopt, QStringLiteral("leaked"), on_day(3))); });
+    there_and_back(bench, "pails_moved",
+                   [&] { must(move_pails(bench.book(), pails, QStringLiteral("cellar"), on_day(3))); });
+    there_and_back(bench, "pail_used_in_part",
+                   [&] { must(pail_used_in_part(bench.book(), pails[0], std::nullopt, on_day(3))); });
+    there_and_back(bench, "pail_discarded", [&] {
+        must(discard_pail(bench.book(), pails[1], std::nullopt, QStringLiteral("leaked"), on_day(3)));
+    });
 }
 
 TEST(ShedRound, codes_that_were_undone_are_not_given_again) {

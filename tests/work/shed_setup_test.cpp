@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Set-up and deliveries: what is kept and what is refused beside its field.
 #include "bench.h"
-
 #include "core/work/figures.h"
 #include "core/work/watch.h"
 
@@ -73,7 +72,8 @@ TEST(SetUp, the_welcome_writes_nothing_when_one_answer_is_wrong) {
     Bench bench(SetUp::nothing);
     FirstSetUp entry = first();
     entry.bin.strips_held = -1;
-    EXPECT_TRUE(refused(first_set_up(bench.book(), entry, on_day(0)), Why::not_positive, QStringLiteral("bin/strips_held")));
+    EXPECT_TRUE(
+        refused(first_set_up(bench.book(), entry, on_day(0)), Why::not_positive, QStringLiteral("bin/strips_held")));
     EXPECT_TRUE(people(bench.book()).empty());
     EXPECT_TRUE(operation(bench.book()).name.isEmpty());
     entry = first();
@@ -92,7 +92,8 @@ TEST(SetUp, the_welcome_writes_nothing_when_one_answer_is_wrong) {
 
 TEST(SetUp, texts_are_kept_exactly_or_refused) {
     Bench bench;
-    Operation entry{QStringLiteral("Name"), QStringLiteral(u"\u05E9\u05DC\u05D5\u05DD \u202E 12"), QStringLiteral("№ 7")};
+    Operation entry{QStringLiteral("Name"), QStringLiteral(u"\u05E9\u05DC\u05D5\u05DD \u202E 12"),
+                    QStringLiteral("№ 7")};
     must(set_operation(bench.book(), entry, on_day(0)));
     EXPECT_EQ(operation(bench.book()).maker, entry.maker);
     EXPECT_TRUE(refused(set_operation(bench.book(), entry, on_day(0)), Why::nothing_changed));
@@ -112,10 +113,12 @@ TEST(SetUp, people_have_names_of_their_own) {
     const PersonId cleo = must(save_person(bench.book(), {{}, QStringLiteral(" Cleo "), true}, on_day(0)));
     const auto again = save_person(bench.book(), {{}, QStringLiteral("cleo"), true}, on_day(0));
     EXPECT_TRUE(refused(again, Why::name_taken, QStringLiteral("name")));
-    EXPECT_TRUE(refused(save_person(bench.book(), {{}, QString(), true}, on_day(0)), Why::missing, QStringLiteral("name")));
+    EXPECT_TRUE(
+        refused(save_person(bench.book(), {{}, QString(), true}, on_day(0)), Why::missing, QStringLiteral("name")));
     must(save_person(bench.book(), {cleo, QStringLiteral("Cleo"), false}, on_day(0)));
     EXPECT_FALSE(people(bench.book()).back().active);
-    EXPECT_TRUE(refused(save_person(bench.book(), {PersonId{99}, QStringLiteral("Dee"), true}, on_day(0)), Why::not_found));
+    EXPECT_TRUE(
+        refused(save_person(bench.book(), {PersonId{99}, QStringLiteral("Dee"), true}, on_day(0)), Why::not_found));
 }
 
 TEST(SetUp, a_strip_kind_has_weights_that_make_sense) {
@@ -126,19 +129,27 @@ TEST(SetUp, a_strip_kind_has_weights_that_make_sense) {
         change(kind);
         return save_strip_kind(bench.book(), kind, on_day(0));
     };
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.target = grams(11); }), Why::too_small, QStringLiteral("target")));
+    EXPECT_TRUE(
+        refused(with([](StripKindEntry& k) { k.target = grams(11); }), Why::too_small, QStringLiteral("target")));
     EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.dry = grams(1001); }), Why::too_large, QStringLiteral("dry")));
     EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.dry = -grams(1); }), Why::not_positive, QStringLiteral("dry")));
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.tolerance = grams(11.5); }), Why::too_large, QStringLiteral("tolerance")));
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.tolerance = -grams(1); }), Why::too_small, QStringLiteral("tolerance")));
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.tolerance.reset(); }), Why::missing, QStringLiteral("tolerance")));
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.strips_per_bag = 0; }), Why::not_positive, QStringLiteral("strips_per_bag")));
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.dose_frames_tenths.reset(); }), Why::missing, QStringLiteral("dose_frames_tenths")));
-    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.dose_rule = DoseRule::fixed; }), Why::missing, QStringLiteral("dose_strips")));
+    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.tolerance = grams(11.5); }), Why::too_large,
+                        QStringLiteral("tolerance")));
+    EXPECT_TRUE(
+        refused(with([](StripKindEntry& k) { k.tolerance = -grams(1); }), Why::too_small, QStringLiteral("tolerance")));
+    EXPECT_TRUE(
+        refused(with([](StripKindEntry& k) { k.tolerance.reset(); }), Why::missing, QStringLiteral("tolerance")));
+    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.strips_per_bag = 0; }), Why::not_positive,
+                        QStringLiteral("strips_per_bag")));
+    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.dose_frames_tenths.reset(); }), Why::missing,
+                        QStringLiteral("dose_frames_tenths")));
+    EXPECT_TRUE(refused(with([](StripKindEntry& k) { k.dose_rule = DoseRule::fixed; }), Why::missing,
+                        QStringLiteral("dose_strips")));
     EXPECT_TRUE(refused(with([](StripKindEntry& k) {
-        k.dose_least = 5;
-        k.dose_most = 4;
-    }), Why::too_large, QStringLiteral("dose_least")));
+                            k.dose_least = 5;
+                            k.dose_most = 4;
+                        }),
+                        Why::too_large, QStringLiteral("dose_least")));
     EXPECT_TRUE(refused(with([](StripKindEntry&) {}), Why::nothing_changed));
     EXPECT_TRUE(with([](StripKindEntry& k) { k.active = false; }).has_value());
     EXPECT_TRUE(strip_kinds(bench.book()).empty());
@@ -197,9 +208,12 @@ TEST(Deliveries, amounts_days_and_dry_weights_make_sense) {
     EXPECT_TRUE(refused(with([](LotEntry& l) { l.name = QString(); }), Why::missing, QStringLiteral("name")));
     EXPECT_TRUE(refused(with([](LotEntry& l) { l.amount.reset(); }), Why::missing, QStringLiteral("amount")));
     EXPECT_TRUE(refused(with([](LotEntry& l) { l.amount = 0; }), Why::not_positive, QStringLiteral("amount")));
-    EXPECT_TRUE(refused(with([](LotEntry& l) { l.amount = kilograms(1e6).count; }), Why::too_large, QStringLiteral("amount")));
-    EXPECT_TRUE(refused(with([](LotEntry& l) { l.container_amount = -1; }), Why::not_positive, QStringLiteral("container_amount")));
-    EXPECT_TRUE(refused(with([](LotEntry& l) { l.received_on = maths::days_after(first_day, 1); }), Why::in_the_future, QStringLiteral("received_on")));
+    EXPECT_TRUE(
+        refused(with([](LotEntry& l) { l.amount = kilograms(1e6).count; }), Why::too_large, QStringLiteral("amount")));
+    EXPECT_TRUE(refused(with([](LotEntry& l) { l.container_amount = -1; }), Why::not_positive,
+                        QStringLiteral("container_amount")));
+    EXPECT_TRUE(refused(with([](LotEntry& l) { l.received_on = maths::days_after(first_day, 1); }), Why::in_the_future,
+                        QStringLiteral("received_on")));
     EXPECT_TRUE(refused(with([](LotEntry& l) { l.cost = maths::Money{-1}; }), Why::too_small, QStringLiteral("cost")));
     EXPECT_TRUE(asked(with([](LotEntry& l) { l.best_before = maths::days_after(first_day, -1); }), Why::lot_past_date));
     const auto strips = [](LotEntry& l) {
@@ -208,10 +222,11 @@ TEST(Deliveries, amounts_days_and_dry_weights_make_sense) {
     };
     EXPECT_TRUE(refused(with(strips), Why::missing, QStringLiteral("strip_kind")));
     EXPECT_TRUE(refused(with([&](LotEntry& l) {
-        strips(l);
-        l.strip_kind = bench.strip_kind;
-        l.dry = grams(40); // heavier than the soaked strip
-    }), Why::too_large, QStringLiteral("dry")));
+                            strips(l);
+                            l.strip_kind = bench.strip_kind;
+                            l.dry = grams(40); // heavier than the soaked strip
+                        }),
+                        Why::too_large, QStringLiteral("dry")));
 }
 
 TEST(Deliveries, are_put_right_with_a_reason_and_never_below_what_is_gone) {
@@ -230,14 +245,18 @@ TEST(Deliveries, are_put_right_with_a_reason_and_never_below_what_is_gone) {
     EXPECT_TRUE(refused(outcome, Why::too_small, QStringLiteral("amount")));
     EXPECT_EQ(outcome.error().facts, QStringList{QStringLiteral("m:25000000")});
     lot.material = MaterialKind::glycerine;
-    EXPECT_TRUE(refused(save_lot(bench.book(), lot, because(QStringLiteral("x"), 1)), Why::lot_wrong_material, QStringLiteral("material")));
+    EXPECT_TRUE(refused(save_lot(bench.book(), lot, because(QStringLiteral("x"), 1)), Why::lot_wrong_material,
+                        QStringLiteral("material")));
 }
 
 TEST(Deliveries, are_counted_anew_and_finished) {
     Bench bench;
-    EXPECT_TRUE(refused(recount_lot(bench.book(), bench.bags, 480, QString(), on_day(0)), Why::reason_missing, QStringLiteral("reason")));
-    EXPECT_TRUE(refused(recount_lot(bench.book(), bench.bags, -1, QStringLiteral("x"), on_day(0)), Why::too_small, QStringLiteral("left")));
-    EXPECT_TRUE(refused(recount_lot(bench.book(), bench.bags, 500, QStringLiteral("x"), on_day(0)), Why::nothing_changed));
+    EXPECT_TRUE(refused(recount_lot(bench.book(), bench.bags, 480, QString(), on_day(0)), Why::reason_missing,
+                        QStringLiteral("reason")));
+    EXPECT_TRUE(refused(recount_lot(bench.book(), bench.bags, -1, QStringLiteral("x"), on_day(0)), Why::too_small,
+                        QStringLiteral("left")));
+    EXPECT_TRUE(
+        refused(recount_lot(bench.book(), bench.bags, 500, QStringLiteral("x"), on_day(0)), Why::nothing_changed));
     must(recount_lot(bench.book(), bench.bags, 480, QStringLiteral("mice"), on_day(0)));
     must(finish_lot(bench.book(), bench.bags, on_day(0)));
     EXPECT_TRUE(refused(finish_lot(bench.book(), bench.bags, on_day(0)), Why::nothing_changed));

@@ -106,7 +106,8 @@ TEST(Soak, more_strips_than_the_bin_or_the_liquid_is_good_for) {
     entry.bins[0].strips = 500;
     EXPECT_TRUE(asked(start_soak(bench.book(), entry, on_day(1, 10)), Why::bin_overfull));
     entry.bins[0].strips = 3000; // 69 kg of uptake
-    EXPECT_TRUE(refused(start_soak(bench.book(), entry, on_day(1, 10), {Why::bin_overfull}), Why::liquid_short, QStringLiteral("bins/0/strips")));
+    EXPECT_TRUE(refused(start_soak(bench.book(), entry, on_day(1, 10), {Why::bin_overfull}), Why::liquid_short,
+                        QStringLiteral("bins/0/strips")));
     entry.bins[0].strips = 0;
     EXPECT_TRUE(refused(reckon_soak(bench.book(), entry), Why::not_positive, QStringLiteral("bins/0/strips")));
     entry.bins[0].strips = 480;
@@ -122,7 +123,8 @@ TEST(Soak, strips_of_a_lot_that_is_short_or_of_another_kind) {
     must(recount_lot(bench.book(), bench.strips, 900, QStringLiteral("counted"), on_day(1, 9)));
     const auto outcome = start_soak(bench.book(), entry, on_day(1, 10));
     EXPECT_TRUE(refused(outcome, Why::lot_short, QStringLiteral("lot")));
-    EXPECT_EQ(outcome.error().facts, (QStringList{QStringLiteral("strips C1"), QStringLiteral("n:900"), QStringLiteral("n:960")}));
+    EXPECT_EQ(outcome.error().facts,
+              (QStringList{QStringLiteral("strips C1"), QStringLiteral("n:900"), QStringLiteral("n:960")}));
     entry.lot = bench.acid;
     EXPECT_TRUE(refused(reckon_soak(bench.book(), entry), Why::lot_wrong_material, QStringLiteral("lot")));
     entry.lot.reset(); // not known: taken all the same
@@ -148,7 +150,8 @@ TEST(Soak, ends_once_and_never_before_it_began) {
     Bench bench;
     const BatchId batch = bench.soaked_batch();
     const SoakId soak = bench.soaks_of(batch).at(0);
-    EXPECT_TRUE(refused(end_soak(bench.book(), soak, moment(1, 9), on_day(2, 10)), Why::before_start, QStringLiteral("at")));
+    EXPECT_TRUE(
+        refused(end_soak(bench.book(), soak, moment(1, 9), on_day(2, 10)), Why::before_start, QStringLiteral("at")));
     must(end_soak(bench.book(), soak, std::nullopt, on_day(2, 10)));
     EXPECT_TRUE(refused(end_soak(bench.book(), soak, std::nullopt, on_day(2, 11)), Why::soak_ended));
     EXPECT_EQ(bench.view(batch).line.state, BatchState::soaking); // the other bin
@@ -166,10 +169,14 @@ TEST(Soak, is_put_right_in_strips_and_start_within_what_followed) {
     EXPECT_TRUE(refused(correct_soak(bench.book(), soak, 470, std::nullopt, on_day(3)), Why::reason_missing));
     const auto doing = because(QStringLiteral("counted again"), 3);
     EXPECT_TRUE(refused(correct_soak(bench.book(), soak, 480, std::nullopt, doing), Why::nothing_changed));
-    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, 399, std::nullopt, doing), Why::too_small, QStringLiteral("strips")));
-    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, 90'000, std::nullopt, doing), Why::liquid_short, QStringLiteral("strips")));
-    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, std::nullopt, moment(2, 11), doing), Why::before_start, QStringLiteral("at")));
-    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, std::nullopt, moment(0, 11), doing), Why::before_start, QStringLiteral("at")));
+    EXPECT_TRUE(
+        refused(correct_soak(bench.book(), soak, 399, std::nullopt, doing), Why::too_small, QStringLiteral("strips")));
+    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, 90'000, std::nullopt, doing), Why::liquid_short,
+                        QStringLiteral("strips")));
+    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, std::nullopt, moment(2, 11), doing), Why::before_start,
+                        QStringLiteral("at")));
+    EXPECT_TRUE(refused(correct_soak(bench.book(), soak, std::nullopt, moment(0, 11), doing), Why::before_start,
+                        QStringLiteral("at")));
     must(correct_soak(bench.book(), soak, 476, moment(1, 9, 30), doing));
     EXPECT_EQ(bench.view(batch).soaks.at(0).strips, 476);
     EXPECT_EQ(bench.view(batch).soaks.at(0).started, moment(1, 9, 30));

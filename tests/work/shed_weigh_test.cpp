@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Weigh. Ten strips at 33.9 g each on average, target 34 g, dry 11 g, 40 %: on target, 9.16 g of dihydrate a strip (common
-// practice, no source).
+// Weigh. Ten strips at 33.9 g each on average, target 34 g, dry 11 g, 40 %: on target, 9.16 g of dihydrate a strip
+// (common practice, no source).
 #include "bench.h"
-
 #include "core/book/record_io.h"
 #include "core/book/records/bag.h"
 #include "core/work/figures.h"
@@ -127,8 +126,11 @@ TEST(Weigh, a_wrong_weighing_is_put_right_and_says_that_it_said_something_else) 
     must(log_weighing(s.bench.book(), ten(s.soak, grams(239)), on_day(2, 10)));
     const WeighInId id = s.bench.view(s.batch).soaks.at(0).weighings.at(0).id;
     EXPECT_FALSE(s.bench.view(s.batch).soaks.at(0).weighings.at(0).corrected);
-    EXPECT_TRUE(refused(correct_weighing(s.bench.book(), id, ten(s.soak, grams(339)), on_day(2, 11)), Why::reason_missing));
-    EXPECT_TRUE(refused(correct_weighing(s.bench.book(), id, ten(s.soak, grams(239)), because(QStringLiteral("x"), 2, 11)), Why::nothing_changed));
+    EXPECT_TRUE(
+        refused(correct_weighing(s.bench.book(), id, ten(s.soak, grams(339)), on_day(2, 11)), Why::reason_missing));
+    EXPECT_TRUE(
+        refused(correct_weighing(s.bench.book(), id, ten(s.soak, grams(239)), because(QStringLiteral("x"), 2, 11)),
+                Why::nothing_changed));
     must(correct_weighing(s.bench.book(), id, ten(s.soak, grams(339)), because(QStringLiteral("misread"), 2, 11)));
     const WeighLine line = s.bench.view(s.batch).soaks.at(0).weighings.at(0);
     EXPECT_EQ(line.figures.mean, grams(33.9));
@@ -159,7 +161,9 @@ TEST(Weigh, made_void_it_is_seen_no_more) {
     must(void_weighing(s.bench.book(), id, because(QStringLiteral("other bin"), 2, 11)));
     EXPECT_TRUE(s.bench.view(s.batch).soaks.at(0).weighings.empty());
     EXPECT_TRUE(refused(void_weighing(s.bench.book(), id, because(QStringLiteral("x"), 2, 11)), Why::nothing_changed));
-    EXPECT_TRUE(refused(correct_weighing(s.bench.book(), id, ten(s.soak, grams(339)), because(QStringLiteral("x"), 2, 11)), Why::not_found));
+    EXPECT_TRUE(
+        refused(correct_weighing(s.bench.book(), id, ten(s.soak, grams(339)), because(QStringLiteral("x"), 2, 11)),
+                Why::not_found));
 }
 
 TEST(Weigh, strips_of_a_bag_after_its_rest) {

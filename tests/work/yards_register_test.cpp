@@ -42,6 +42,7 @@ TEST(Register, a_treatment_says_what_went_where) {
     EXPECT_EQ(line.placed_by, QStringLiteral("Ada"));
     EXPECT_FALSE(line.written_late);
     EXPECT_FALSE(line.pulled_late);
+    EXPECT_FALSE(line.pull_written_late);
     EXPECT_EQ(line.pulled_on, day_n(55));
     EXPECT_EQ(line.pulled, 4);
     EXPECT_EQ(line.missing, 0);
@@ -63,7 +64,23 @@ TEST(Register, entries_made_late_are_marked) {
     const auto line = b.line(b.hives[0]);
     EXPECT_TRUE(line.written_late);
     EXPECT_EQ(line.written, moment(11, 12));
-    EXPECT_TRUE(line.pulled_late);
+    EXPECT_TRUE(line.pull_written_late);
+    EXPECT_FALSE(line.pulled_late) << "it came out within its window";
+}
+
+TEST(Register, strips_out_after_the_last_day_of_their_window_are_marked) {
+    Treated b;
+    b.visit(b.the_round, 10);
+    PullEntry pull;
+    pull.on = day_n(66);
+    pull.rows.push_back({b.placement(b.hives[0]), {}, {}, {}});
+    must(enter_pull(b.book(), pull, on_day(66)));
+    pull.on = day_n(67);
+    pull.rows[0].placement = b.placement(b.hives[1]);
+    must(enter_pull(b.book(), pull, on_day(67)));
+    EXPECT_FALSE(b.line(b.hives[0]).pulled_late);
+    EXPECT_TRUE(b.line(b.hives[1]).pulled_late);
+    EXPECT_FALSE(b.line(b.hives[1]).pull_written_late);
 }
 
 TEST(Register, corrections_and_voids_stay_readable) {
@@ -120,8 +137,7 @@ TEST(Register, a_visit_undone_before_anybody_saw_it_leaves_no_line) {
 
 TEST(Register, questions_answered_with_yes_stand_beside_the_treatment) {
     Treated b;
-    must(
-        save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(20), day_n(40)}, on_day(0)));
+    must(save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(5), day_n(40)}, on_day(0)));
     auto entry = b.as_planned(b.the_round, b.yard, 10);
     entry.supers_on = true;
     must(enter_visit(b.book(), entry, on_day(10), {Why::supers_on, Why::in_flow, Why::bag_resting}));

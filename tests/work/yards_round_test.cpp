@@ -117,12 +117,22 @@ TEST(Rounds, times_of_the_yard_are_asked_about_when_a_round_is_planned) {
     entry.name = QStringLiteral("Late summer");
     entry.planned_on = day_n(10);
     entry.yards = {b.yard};
-    EXPECT_EQ(must(reckon_round(b.book(), entry, day_n(0))).meeting.size(), 1u);
-    EXPECT_TRUE(asked(plan_round(b.book(), entry, on_day(0)), Why::in_flow));
-    must(plan_round(b.book(), entry, on_day(0), {Why::in_flow}));
+    EXPECT_EQ(must(reckon_round(b.book(), entry, day_n(0))).meeting.size(), 1u) << "it begins while strips hang: shown";
+    must(plan_round(b.book(), entry, on_day(0)));
     entry.name = QStringLiteral("Earlier");
-    entry.planned_on = day_n(-40);
-    must(plan_round(b.book(), entry, on_day(0))); // out before the flow begins
+    entry.planned_on = day_n(-40); // out before the flow begins
+    EXPECT_TRUE(must(reckon_round(b.book(), entry, day_n(0))).meeting.empty());
+    entry.name = QStringLiteral("In it");
+    for (const int n : {30, 50}) {
+        entry.planned_on = day_n(n);
+        EXPECT_TRUE(asked(plan_round(b.book(), entry, on_day(0)), Why::in_flow)) << n;
+    }
+    must(plan_round(b.book(), entry, on_day(0), {Why::in_flow}));
+    must(save_yard_time(b.book(), {{}, b.yard, TimeKind::closed, QStringLiteral("fair"), day_n(60), day_n(60)},
+                        on_day(0)));
+    entry.name = QStringLiteral("At the fair");
+    entry.planned_on = day_n(60);
+    EXPECT_TRUE(asked(plan_round(b.book(), entry, on_day(0)), Why::yard_closed));
 }
 
 TEST(Rounds, one_in_which_strips_hang_is_changed_no_more) {

@@ -143,6 +143,9 @@ TEST(Law4, a_resting_bag_is_asked_about_or_refused_as_the_rule_says) {
                         QStringLiteral("rows/0/bag")));
     b.say(Figure::rest_refuses, 0);
     must(enter_visit(b.book(), entry, on_day(8), {Why::bag_resting}));
+    entry.on = day_n(9);
+    entry.rows[0].hive = b.hives[1];
+    must(enter_visit(b.book(), entry, on_day(9))); // rested
 }
 
 TEST(Law4, bags_that_are_not_there_or_not_filled_or_gone_give_nothing) {
@@ -192,17 +195,22 @@ TEST(Visits, supers_are_asked_for_and_yes_is_asked_again) {
 
 TEST(Visits, flows_and_closed_times_are_asked_about) {
     TwoBatches b;
-    const auto round = b.round(10);
-    must(save_yard_time(
-        b.book(), {{}, b.yard, TimeKind::closed, QStringLiteral("harvest festival"), day_n(9), day_n(11)}, on_day(0)));
-    must(
-        save_yard_time(b.book(), {{}, b.yard, TimeKind::flow, QStringLiteral("ivy"), day_n(40), day_n(60)}, on_day(0)));
+    const auto round = b.round(9);
+    const auto add = [&](TimeKind kind, const char* what, int from, int to) {
+        must(save_yard_time(b.book(), {{}, b.yard, kind, QLatin1String(what), day_n(from), day_n(to)}, on_day(0)));
+    };
+    add(TimeKind::closed, "harvest festival", 10, 11);
+    add(TimeKind::flow, "heather", 4, 10);
+    add(TimeKind::flow, "ivy", 40, 60);
+    add(TimeKind::flow, "limes of next year", 70, 90);
     const auto plan = must(plan_visit(b.book(), round, b.yard, day_n(10)));
-    ASSERT_EQ(plan.meeting.size(), 2u);
-    EXPECT_TRUE(plan.times.at(1).startsWith(QStringLiteral("ivy, 2026-09-12")));
-    EXPECT_TRUE(asked(enter_visit(b.book(), b.one_hive(round, 4, 10), on_day(10)), Why::yard_closed));
-    EXPECT_TRUE(asked(enter_visit(b.book(), b.one_hive(round, 4, 10), on_day(10), {Why::yard_closed}), Why::in_flow));
-    must(enter_visit(b.book(), b.one_hive(round, 4, 10), on_day(10), {Why::yard_closed, Why::in_flow}));
+    ASSERT_EQ(plan.meeting.size(), 3u) << "strips hang from day 10 to 66";
+    EXPECT_TRUE(plan.times.at(2).startsWith(QStringLiteral("ivy, 2026-09-12")));
+    EXPECT_TRUE(asked(enter_visit(b.book(), b.one_hive(round, 4, 10), on_day(12)), Why::in_flow));
+    EXPECT_TRUE(asked(enter_visit(b.book(), b.one_hive(round, 4, 10), on_day(12), {Why::in_flow}), Why::yard_closed));
+    EXPECT_TRUE(asked(enter_visit(b.book(), b.one_hive(round, 4, 11), on_day(12)), Why::yard_closed));
+    must(enter_visit(b.book(), b.one_hive(round, 4, 10), on_day(12), {Why::yard_closed, Why::in_flow}));
+    must(enter_visit(b.book(), b.one_hive(round, 4, 12), on_day(12), {Why::hive_has_strips}));
 }
 
 TEST(Visits, strips_that_hang_already_and_doses_outside_the_rule_are_asked_about) {

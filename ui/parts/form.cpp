@@ -4,6 +4,7 @@
 
 #include "ui/parts/cards.h"
 #include "ui/parts/field_grid.h"
+#include "ui/parts/flow_layout.h"
 #include "ui/parts/form_notice.h"
 #include "ui/parts/primary_button.h"
 #include "ui/parts/theme.h"
@@ -24,13 +25,15 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
     : QWidget(parent), m_habits(habits), m_title(make_label({}, Type::heading, this, true)),
       m_intro(make_soft_label({}, Type::body, this)), m_body(new QWidget(this)), m_foot(new QWidget(this)),
       m_cautions(new QVBoxLayout), m_grid(new FieldGrid(m_body)), m_result(new ResultCard(m_body)),
-      m_notice(new FormNotice(m_foot)), m_primary(new PrimaryButton({}, m_foot)), m_buttons(new QHBoxLayout),
+      m_notice(new FormNotice(m_foot)), m_primary(new PrimaryButton({}, m_foot)), m_buttons(new FlowLayout(8, 8)),
       m_cancel(new QPushButton(m_foot)), m_again(new QTimer(this)), m_settle(new QTimer(this)) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(16);
     whole->addWidget(m_body);
     whole->addWidget(m_foot);
+    // Beside a taller neighbour the fields stay together.
+    whole->addStretch(1);
 
     auto* body = new QVBoxLayout(m_body);
     body->setContentsMargins(0, 0, 0, 0);
@@ -48,11 +51,12 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
     foot->setContentsMargins(0, 0, 0, 0);
     foot->setSpacing(12);
     foot->addWidget(m_notice);
-    m_buttons->setSpacing(8);
     m_buttons->addWidget(m_primary);
-    m_buttons->addStretch(1);
-    m_buttons->addWidget(m_cancel);
-    foot->addLayout(m_buttons);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addLayout(m_buttons, 1);
+    row->addWidget(m_cancel, 0, Qt::AlignTop);
+    foot->addLayout(row);
     //: Button that leaves a form without an entry
     m_cancel->setText(tr("Cancel"));
     m_cancel->setAutoDefault(false);
@@ -179,8 +183,7 @@ QPushButton* FormFrame::primary() const {
 QPushButton* FormFrame::add_secondary(const QString& words) {
     auto* button = new QPushButton(words, m_foot);
     button->setAutoDefault(false);
-    // Before the stretch and Cancel.
-    m_buttons->insertWidget(m_buttons->count() - 2, button);
+    m_buttons->addWidget(button);
     return button;
 }
 
@@ -268,6 +271,7 @@ void FormFrame::order_tabs() {
             order << button;
         }
     }
+    order << m_cancel;
     for (qsizetype i = 1; i < order.size(); ++i) {
         QWidget::setTabOrder(order[i - 1], order[i]);
     }

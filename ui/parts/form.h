@@ -23,6 +23,7 @@ class QTimer;
 namespace soakbook::ui {
 
 class FieldGrid;
+class FlowLayout;
 class FormNotice;
 class Habits;
 class PrimaryButton;
@@ -136,7 +137,7 @@ private:
     ResultCard* m_result;
     FormNotice* m_notice;
     PrimaryButton* m_primary;
-    QBoxLayout* m_buttons;
+    FlowLayout* m_buttons;
     QPushButton* m_cancel;
     QHash<QString, Field*> m_fields;
     std::vector<Field*> m_order;    ///< the fields from top to bottom

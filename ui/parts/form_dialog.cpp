@@ -30,6 +30,7 @@ FormDialog::FormDialog(const Habits& habits, const QString& title, QWidget* pare
     inside->setSpacing(0);
     inside->removeWidget(m_form->body());
     inside->removeWidget(m_form->foot());
+    delete inside->takeAt(0);
     m_scroll->setParent(m_form);
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

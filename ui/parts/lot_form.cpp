@@ -32,7 +32,7 @@ LotForm::LotForm(Desk& desk, const work::LotLine& lot, QWidget* parent)
     : FormDialog(desk, tr("Correct a delivery"), parent), m_desk(desk), m_id(lot.entry.id) {
     build();
     //: Label of the reason of a correction
-    m_why = form()->add_wide(tr("Why"), new TextField, QStringLiteral("why"),
+    m_why = form()->add_wide(tr("Why"), new TextField, QStringLiteral("reason"),
                              //: Help under the reason of a correction
                              tr("It stands beside the delivery for good, with what it said before."));
     fill(lot.entry);

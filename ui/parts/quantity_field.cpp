@@ -6,6 +6,8 @@
 
 #include <QHBoxLayout>
 
+#include <algorithm>
+
 namespace soakbook::ui {
 
 QuantityField::QuantityField(const Habits& habits, QWidget* parent)
@@ -59,7 +61,9 @@ void QuantityField::refresh_aside() {
     const bool plain = !sign.isEmpty() && read->startsWith(typed) && read->endsWith(sign) &&
                        read->mid(typed.size(), read->size() - typed.size() - sign.size()).trimmed().isEmpty();
     const bool same = *read == typed;
-    const QString understood = QStringLiteral("= ") + *read;
+    // A remark such as "today" is no reading of its own.
+    const bool remark = std::none_of(read->begin(), read->end(), [](QChar c) { return c.isDigit(); });
+    const QString understood = remark ? *read : QString(QStringLiteral("= ") + *read);
     m_line->set_aside(plain ? sign : same ? QString() : understood);
 }
 

@@ -5,6 +5,8 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QTextDocument>
+#include <QTextDocumentFragment>
 
 namespace soakbook::ui {
 
@@ -30,7 +32,9 @@ void Sentence::add(const QString& rich_text) {
 }
 
 void Sentence::add(State state, const QString& text) {
-    m_parts->addWidget(new StateMark(state, text, this));
+    // A mark is painted in one weight, so that tags would only show as tags.
+    const QString words = Qt::mightBeRichText(text) ? QTextDocumentFragment::fromHtml(text).toPlainText() : text;
+    m_parts->addWidget(new StateMark(state, words, this));
 }
 
 void Sentence::set_remark(const QString& text) {

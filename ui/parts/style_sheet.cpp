@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/style_sheet.h"
 
+#include "resources/resources.h"
+
 #include <array>
 #include <utility>
 
@@ -66,7 +68,17 @@ QPushButton:hover, QToolButton[kind="quiet"]:hover { background: @paper@; border
 QPushButton:pressed, QToolButton[kind="quiet"]:pressed { background: @wash@; }
 QPushButton:focus, QToolButton[kind="quiet"]:focus { border: 2px solid @accent@; padding: 0px ~13~px; }
 QPushButton:disabled, QToolButton[kind="quiet"]:disabled { color: @soft@; background: @paper@; border-color: @line@; }
-QPushButton:checked { background: @wash@; border-color: @accent@; color: @accent@; font-weight: 600; }
+QPushButton:checked { background: @wash@; border-color: @accent@; color: @accent@; }
+QPushButton[kind="link"]::menu-indicator { image: none; width: 0; }
+QCheckBox, QRadioButton { spacing: ~10~px; min-height: ~28~px; border: 2px solid transparent; border-radius: ~6~px; padding-right: ~4~px; }
+QCheckBox:focus, QRadioButton:focus { border: 2px solid @accent@; }
+QCheckBox:disabled, QRadioButton:disabled { color: @soft@; }
+QCheckBox::indicator, QRadioButton::indicator { width: ~18~px; height: ~18~px; border: 1px solid @soft@; background: @field@; }
+QCheckBox::indicator { border-radius: ~4~px; }
+QRadioButton::indicator { border-radius: ~10~px; }
+QCheckBox::indicator:checked { background: @accent@; border: 1px solid @accent@; image: url(:/soakbook/icons/@tick@.svg); }
+QRadioButton::indicator:checked { background: @card@; border: ~5~px solid @accent@; width: ~10~px; height: ~10~px; }
+QCheckBox::indicator:disabled, QRadioButton::indicator:disabled { border-color: @line@; background: @card@; }
 QPushButton[kind="primary"] { background: @accent@; color: @accent_ink@; border: 1px solid @accent@; font-weight: 600; }
 QPushButton[kind="primary"]:hover { background: @accent_hover@; border-color: @accent_hover@; }
 QPushButton[kind="primary"]:pressed { background: @accent_down@; }
@@ -123,6 +135,7 @@ QTableView QTableCornerButton::section { background: @card@; border: none; }
 QTableView QLineEdit { border-radius: 0; padding: 0 ~8~px; min-height: 0; background: @card@; }
 
 QScrollArea { background: transparent; border: none; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollArea > QWidget > QWidget[kind="page"] { background: transparent; }
 QScrollBar:vertical { background: transparent; width: ~12~px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: ~12~px; margin: 0; }
@@ -159,7 +172,7 @@ QCalendarWidget QAbstractItemView { selection-background-color: @accent@; select
 
 QString with_colours(QString text) {
     const Colours& c = colours();
-    const std::array<std::pair<const char*, QString>, 15> names{{
+    const std::array<std::pair<const char*, QString>, 16> names{{
         {"@paper@", c.paper.name()},
         {"@card@", c.card.name()},
         {"@field@", c.paper.name()},
@@ -171,6 +184,7 @@ QString with_colours(QString text) {
         {"@wash@", c.accent_wash.name()},
         {"@near@", c.near_limit.name()},
         {"@past@", c.past.name()},
+        {"@tick@", look() == Look::dark ? QStringLiteral("tick_dark") : QStringLiteral("tick_light")},
         {"@accent_hover@", mixed(c.accent, c.ink, 0.15).name()},
         {"@accent_down@", mixed(c.accent, c.ink, 0.3).name()},
         {"@handle@", mixed(c.line, c.soft_ink, 0.35).name()},
@@ -207,6 +221,8 @@ bool type_is_strong(Type type) {
 }
 
 QString style_sheet() {
+    // The ticks it names lie in the program.
+    open_resources();
     QString text = with_lengths(with_colours(QLatin1String(sheet)));
     for (const TypeFace& f : faces) {
         text += QStringLiteral("QLabel[type=\"%1\"] { font-family: \"%2\"; font-size: %3pt; font-weight: %4; }\n")

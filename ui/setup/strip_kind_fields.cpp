@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/setup/strip_kind_fields.h"
 
+#include "ui/parts/bees_per_strip_field.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/form.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
-#include "ui/setup/frames_field.h"
 
 #include <QCoreApplication>
 
@@ -56,7 +56,7 @@ StripKindFields::StripKindFields(FormFrame& form, const Habits& habits, const QS
     //: A field's label: strips for each hive or box.
     m_strips = form.add(Words::tr("Strips for each"), new CountField(habits, Words::tr("strips")), key("dose_strips"));
     //: A field's label; and its sentence of help.
-    m_frames = form.add(Words::tr("One strip for so many frames of bees"), new FramesField(habits), key("dose_frames_tenths"),
+    m_frames = form.add(Words::tr("One strip for so many frames of bees"), new BeesPerStripField(habits), key("dose_frames_tenths"),
                         Words::tr("A part of a strip is rounded up to a whole one."));
     m_frames->setObjectName(QStringLiteral("kind_frames"));
     //: A field's label: least strips in a hive.

@@ -8,10 +8,10 @@
 
 namespace soakbook::ui {
 
+class BeesPerStripField;
 class ChoiceField;
 class CountField;
 class FormFrame;
-class FramesField;
 class Habits;
 class MassField;
 class TextField;
@@ -38,7 +38,7 @@ private:
     CountField* m_per_bag = nullptr;
     ChoiceField* m_rule = nullptr;
     CountField* m_strips = nullptr;
-    FramesField* m_frames = nullptr;
+    BeesPerStripField* m_frames = nullptr;
     CountField* m_least = nullptr;
     CountField* m_most = nullptr;
 };

@@ -76,12 +76,16 @@ void BagStep::show_batch(const work::BatchView& batch) {
     const bool can = is_open(batch) && !batch.soaks.empty();
     m_beside->set_left_shown(can);
     m_beside->set_right_shown(can);
-    const std::size_t reserved = reserved_bags(batch).size();
-    if (other || !m_fill->is_edited() || reserved == 0)
+    std::vector<work::BagId> reserved;
+    for (const work::BatchBag& bag : reserved_bags(batch))
+        reserved.push_back(bag.id);
+    if (other || reserved != m_reserved) {
+        m_reserved = reserved;
         show_fill_form(batch);
-    m_forms->set_reachable(m_fill_way, reserved > 0);
+    }
+    m_forms->set_reachable(m_fill_way, !reserved.empty());
     if (other)
-        m_forms->show_way(reserved > 0 ? m_fill_way : m_bag_way);
+        m_forms->show_way(reserved.empty() ? m_bag_way : m_fill_way);
 }
 
 void BagStep::show_fill_form(const work::BatchView& batch) {

@@ -35,6 +35,7 @@ private:
 
     Desk& m_desk;
     work::BatchId m_batch;
+    std::vector<work::BagId> m_reserved;
     std::vector<work::BagId> m_to_print; ///< bags of the batch without a good label
     Beside* m_beside;
     QLabel* m_teach;

@@ -205,6 +205,7 @@ void BatchCourse::open_step(StepName step, const Intent& intent) {
     open_only(step);
     body(step)->turn_to(intent);
     body(step)->take_focus();
+    Q_EMIT step_opened(m_course->step(number(step)));
 }
 
 bool BatchCourse::has_typed() const {
@@ -223,8 +224,10 @@ void BatchCourse::take_focus() {
     const auto open = std::find_if(all_steps.begin(), all_steps.end(), [this](StepName step) {
         return body(step) != nullptr && m_course->step(number(step))->is_open();
     });
-    if (open != all_steps.end())
-        body(*open)->take_focus();
+    if (open == all_steps.end())
+        return;
+    body(*open)->take_focus();
+    Q_EMIT step_opened(m_course->step(number(*open)));
 }
 
 } // namespace soakbook::ui

@@ -43,6 +43,8 @@ public:
 Q_SIGNALS:
     void planned(qint64 batch);
     void mixing_sheet_wanted();
+    /// This step was opened for work; it should be seen whole.
+    void step_opened(QWidget* step);
     void wishes(const soakbook::ui::Intent& intent);
 
 private:

@@ -5,6 +5,7 @@
 
 #include <QBoxLayout>
 #include <QEvent>
+#include <QResizeEvent>
 
 namespace soakbook::ui {
 
@@ -52,6 +53,18 @@ void Beside::set_left_shown(bool shown) { m_left->setVisible(shown); }
 void Beside::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     arrange();
+    if (event->size().width() != event->oldSize().width())
+        QMetaObject::invokeMethod(this, &Beside::settle_heights, Qt::QueuedConnection);
+}
+
+void Beside::settle_heights() {
+    // A form that went from two columns to one while it was laid out is higher than its surroundings know.
+    for (QWidget* child : findChildren<QWidget*>()) {
+        if (child->layout() != nullptr)
+            child->layout()->invalidate();
+    }
+    for (QWidget* above = this; above != nullptr && !above->isWindow(); above = above->parentWidget())
+        above->updateGeometry();
 }
 
 void Beside::changeEvent(QEvent* event) {

@@ -33,6 +33,7 @@ protected:
 
 private:
     void arrange();
+    void settle_heights();
 
     int m_right_width;
     QBoxLayout* m_row;

@@ -51,7 +51,6 @@ void CorrectionDialog::add_reason() {
     }
     row->addStretch(1);
     form()->add_widget(picks);
-    m_reason->set_suggestions(reasons);
 }
 
 void CorrectionDialog::set_correct(Correct correct) {

@@ -40,7 +40,7 @@ HeatStep::HeatStep(Desk& desk, QWidget* parent)
     column->setSpacing(16);
     column->addWidget(m_warning);
     column->addWidget(m_beside);
-    m_frame->setMinimumHeight(scaled(chart_height));
+    m_frame->setFixedHeight(scaled(chart_height));
     m_beside->left()->addWidget(m_frame);
     m_beside->left()->addWidget(m_offsets);
     m_beside->below()->addWidget(m_readings);
@@ -54,8 +54,10 @@ HeatStep::HeatStep(Desk& desk, QWidget* parent)
 }
 
 void HeatStep::show_batch(const work::BatchView& batch) {
-    const bool other = m_batch != batch.line.id;
+    const std::size_t entries = batch.readings.size() + batch.stirs.size();
+    const bool news = m_batch != batch.line.id || m_entries != entries;
     m_batch = batch.line.id;
+    m_entries = entries;
     m_reading->show_batch(batch);
     m_stir->show_batch(batch);
     m_readings->show_batch(batch);
@@ -65,7 +67,7 @@ void HeatStep::show_batch(const work::BatchView& batch) {
     show_offsets(batch);
     show_warning(batch);
     m_beside->set_right_shown(is_open(batch));
-    if (other || !has_typed())
+    if (news && !has_typed())
         choose_way(batch);
 }
 

@@ -36,6 +36,7 @@ private:
 
     Desk& m_desk;
     work::BatchId m_batch;
+    std::size_t m_entries = 0;
     Beside* m_beside;
     FormSwitch* m_forms;
     ReadingForm* m_reading;

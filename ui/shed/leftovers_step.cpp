@@ -64,7 +64,9 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
 }
 
 void LeftoversStep::show_batch(const work::BatchView& batch) {
-    const bool other = m_batch != batch.line.id;
+    const std::size_t entries = batch.pails.size() + batch.losses.size() + batch.bags.size();
+    const bool news = m_batch != batch.line.id || m_entries != entries;
+    m_entries = entries;
     m_batch = batch.line.id;
     m_code = batch.line.code;
     m_pails.clear();
@@ -79,7 +81,7 @@ void LeftoversStep::show_batch(const work::BatchView& batch) {
     m_print->setVisible(!batch.pails.empty());
     m_open_again->setVisible(batch.closed.has_value());
     m_beside->set_right_shown(is_open(batch));
-    if (other || !has_typed())
+    if (news && !has_typed())
         choose_way(batch);
 }
 

@@ -35,6 +35,7 @@ private:
     Desk& m_desk;
     work::BatchId m_batch;
     QString m_code;
+    std::size_t m_entries = 0;
     std::vector<work::PailId> m_pails;
     Beside* m_beside;
     BalanceTable* m_balance;

@@ -16,7 +16,9 @@ MixWeighForm::MixWeighForm(Desk& desk, const work::BatchView& batch, QWidget* pa
     add_fields(batch);
     //: Button that writes down what was weighed into the tank
     set_primary(tr("It is weighed in"));
-    set_commit([this](const work::Confirmed& confirmed) {
+    set_commit([this](const work::Confirmed& confirmed) -> std::optional<work::Refusal> {
+        if (m_scraped->isVisibleTo(this) && m_scraped->is_empty())
+            return work::Refusal{work::Why::missing, QStringLiteral("pails_scraped"), {}, false};
         return refusal_of(work::weigh_mix(m_desk.workbook(), mix(), doing(), confirmed));
     });
     connect(this, &FormFrame::edited, this, &MixWeighForm::reckon);
@@ -26,12 +28,12 @@ void MixWeighForm::add_fields(const work::BatchView& batch) {
     bool pails = false;
     for (std::size_t i = 0; i < batch.inputs.size(); ++i) {
         const work::InputLine& input = batch.inputs[i];
-        auto* field = new PlannedMassField(m_desk, input.planned, in_containers(m_desk, input));
+        auto* field = new PlannedMassField(m_desk, input.planned);
         field->set_value(input.mass.value_or(input.planned));
         field->setObjectName(QStringLiteral("weigh_in_%1").arg(i + 1));
         //: A line of a weigh-in: a whole pail; %1 its code
         const QString name = input.pail ? tr("Pail %1, whole").arg(input.name) : input.name;
-        add_wide(name, field, QStringLiteral("inputs/%1/mass").arg(i));
+        add_wide(name, field, QStringLiteral("inputs/%1/mass").arg(i), in_containers(m_desk, input));
         field->set_read_only(input.pail.has_value());
         m_masses.emplace_back(input.id, field);
         pails = pails || input.pail.has_value();
@@ -99,7 +101,9 @@ void show_mix_result(FormFrame& form, const Habits& habits, const work::MixResul
                                    "total."));
     if (!mix.add_acid && !mix.add_glycerine) {
         //: A weighed mix has the strength that was wanted
-        card->set_verdict(State::ready, MixWeighForm::tr("On strength"));
+        card->set_verdict(State::ready, MixWeighForm::tr("On strength"),
+                          //: After "On strength": no correction is needed
+                          MixWeighForm::tr("nothing to correct."));
         return;
     }
     const QString what = mix.add_acid

@@ -9,15 +9,14 @@
 
 namespace soakbook::ui {
 
-PlannedMassField::PlannedMassField(const Habits& habits, maths::Mass planned, const QString& containers, QWidget* parent)
+PlannedMassField::PlannedMassField(const Habits& habits, maths::Mass planned, QWidget* parent)
     : MassField(habits, MassSize::large, parent) {
     //: Beside the field for a weighed mass; %1 the mass that was planned
     const QString text = tr("planned %1").arg(ui::large(habits, planned));
-    auto* label = make_soft_label(containers.isEmpty() ? text : QStringLiteral("%1\n%2").arg(text, containers), Type::small,
-                                  this, false);
+    auto* label = make_soft_label(text, Type::body, this, false);
+    label->setMinimumWidth(scaled(140));
     row()->setSpacing(scaled(12));
-    row()->insertWidget(0, label, 1);
-    set_value(planned);
+    row()->insertWidget(0, label);
 }
 
 } // namespace soakbook::ui

@@ -10,8 +10,7 @@ class PlannedMassField : public MassField {
     Q_OBJECT
 
 public:
-    /// `containers` says the planned mass in whole containers; may be empty.
-    PlannedMassField(const Habits& habits, maths::Mass planned, const QString& containers, QWidget* parent = nullptr);
+    PlannedMassField(const Habits& habits, maths::Mass planned, QWidget* parent = nullptr);
 };
 
 } // namespace soakbook::ui

@@ -12,7 +12,9 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QStackedWidget>
+#include <QTimer>
 
 #include <algorithm>
 #include <map>
@@ -20,6 +22,8 @@
 namespace soakbook::ui {
 
 namespace {
+
+constexpr int above_step = 12;
 
 StepName step_of(const QString& task) {
     static const std::map<QString, StepName> steps{
@@ -114,6 +118,16 @@ ShedPage::Ground ShedPage::make_ground() {
         m_now.course->show_batch(work::BatchId{id});
         refresh();
         m_now.course->take_focus();
+    });
+    connect(ground.course, &BatchCourse::step_opened, this, [scroll = ground.scroll](const QWidget* step) {
+        // After the new heights are known: a step that is not seen whole begins at the top.
+        QTimer::singleShot(0, step, [scroll, step] {
+            const int top = step->mapTo(scroll->widget(), QPoint()).y();
+            QScrollBar* bar = scroll->verticalScrollBar();
+            const bool whole = top >= bar->value() && top + step->height() <= bar->value() + scroll->viewport()->height();
+            if (!whole)
+                bar->setValue(top - above_step);
+        });
     });
     connect(ground.course, &BatchCourse::mixing_sheet_wanted, this, &ShedPage::print_mixing_sheet);
     connect(ground.course, &BatchCourse::wishes, this, &Place::wishes);

@@ -8,6 +8,7 @@
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/beside.h"
+#include "ui/shed/bin_rows.h"
 #include "ui/shed/correction_dialog.h"
 #include "ui/shed/shed_cautions.h"
 #include "ui/shed/shed_words.h"
@@ -87,8 +88,14 @@ void SoakStep::show_batch(const work::BatchView& batch) {
     const bool wanted = is_open(batch) && batch.clear_at;
     m_beside->set_left_shown(wanted);
     m_beside->set_right_shown(wanted);
-    if (fresh || m_form == nullptr || !m_form->is_edited())
+    std::vector<work::VesselId> free;
+    for (const work::VesselEntry& bin : free_bins(m_desk))
+        free.push_back(bin.id);
+    const bool other_bins = free != m_free && !has_typed();
+    if (fresh || other_bins || (m_form != nullptr) != wanted) {
+        m_free = free;
         show_form(batch);
+    }
 }
 
 void SoakStep::show_form(const work::BatchView& batch) {

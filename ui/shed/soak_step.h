@@ -30,6 +30,7 @@ private:
     Desk& m_desk;
     work::BatchId m_batch;
     std::size_t m_soaks = 0;
+    std::vector<work::VesselId> m_free;
     bool m_can_correct = false;
     Beside* m_beside;
     QLabel* m_teach;

@@ -20,7 +20,7 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int chart_height = 300;
+constexpr int chart_height = 340;
 
 } // namespace
 
@@ -37,7 +37,7 @@ WeighStep::WeighStep(Desk& desk, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_beside);
-    m_frame->setMinimumHeight(scaled(chart_height));
+    m_frame->setFixedHeight(scaled(chart_height));
     m_beside->left()->addWidget(m_frame);
     m_beside->left()->addWidget(m_teach);
     m_beside->below()->addWidget(m_table);

@@ -21,7 +21,7 @@ CountPage::CountPage(Desk& desk, QWidget* parent)
       m_rows(new RowsModel<CountRow>(CountGrid::columns(desk, [this] { note_typing(); }),
                                      [](const CountRow& row) { return row.line.entry.id.value; }, this)) {
     make_form();
-    set_grid(m_rows, CountGrid::widths(), count_note);
+    set_grid(m_rows, CountGrid::widths(), count_note, {count_last});
     set_first_column(count_mites);
     //: What stands in the empty grid of a mite count
     table()->set_empty_text(tr("No hive stands in this yard yet. Add hives first."));
@@ -113,6 +113,7 @@ void CountPage::use_kind() {
     const bool drop = kind() == MiteCountKind::drop;
     table()->setColumnHidden(count_bees, drop);
     table()->setColumnHidden(count_days, !drop);
+    fit_columns();
     figure();
 }
 
@@ -196,8 +197,9 @@ void CountPage::refused_at(int index, const QString& part, const QString& words)
     }
     const qint64 hive = m_sent[static_cast<std::size_t>(index)].value;
     const CountRow* row = m_rows->find(hive);
+    const QString said = row != nullptr && row->unread() == part ? number_wanted() : words;
     //: %1 a hive, %2 what is wrong there
-    set_complaint(row == nullptr ? words : tr("%1: %2").arg(YardWords::hive(row->line.entry.name, row->line.entry.hives), words));
+    set_complaint(row == nullptr ? said : tr("%1: %2").arg(YardWords::hive(row->line.entry.name, row->line.entry.hives), said));
     go_to(hive, part == QLatin1String("bees") ? count_bees : part == QLatin1String("days") ? count_days : count_mites);
 }
 

@@ -39,7 +39,7 @@ void CountRow::take_typing(const CountRow& other) {
 }
 
 std::vector<int> CountGrid::widths() {
-    return {140, 210, 90, 90, 90, 260, 160};
+    return {110, 200, 80, 80, 80, 250, 120};
 }
 
 std::vector<Column<CountRow>> CountGrid::columns(const Desk& desk, std::function<void()> changed) {

@@ -4,10 +4,10 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/page_scroll.h"
-#include "ui/parts/record_table.h"
 #include "ui/parts/rows_model.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/column_fit.h"
+#include "ui/yards/low_table.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -20,7 +20,7 @@ namespace soakbook::ui {
 GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, const QString& enter_words, QWidget* parent)
     : QWidget(parent), m_desk(desk), m_scroll(new PageScroll), m_sentence(new Sentence), m_form(new FormFrame(desk)),
       m_heading(make_label({}, Type::heading, nullptr, true)), m_aside(make_soft_label({}, Type::body)), m_buttons(new FlowLayout(8, 8)),
-      m_complaint(make_label({}, Type::body, nullptr, true)), m_table(new RecordTable(QStringLiteral("yards/") + name, spoken_name)),
+      m_complaint(make_label({}, Type::body, nullptr, true)), m_table(new LowTable(QStringLiteral("yards/") + name, spoken_name, 6)),
       m_cautions(new QVBoxLayout) {
     setObjectName(name + QStringLiteral("_page"));
     auto* whole = new QVBoxLayout(this);
@@ -52,7 +52,6 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
     m_table->setSelectionBehavior(QAbstractItemView::SelectItems);
     // Rows stay where they are while somebody types down a column.
     m_table->setSortingEnabled(false);
-    keep_rows(*m_table, 6);
 
     // Esc goes back at once: what was typed stays in the grid.
     auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), this);
@@ -104,6 +103,10 @@ void GridPage::take_focus() {
     }
 }
 
+RecordTable* GridPage::table() const {
+    return m_table;
+}
+
 void GridPage::set_heading(const QString& text) {
     m_heading->setText(text);
 }
@@ -122,14 +125,26 @@ QPushButton* GridPage::add_button(const QString& words, const QString& object_na
     return button;
 }
 
-void GridPage::set_grid(RowsModelBase* model, const std::vector<int>& widths, int stretched_column) {
+void GridPage::set_grid(RowsModelBase* model, const std::vector<int>& widths, int stretched_column, std::vector<int> may_go) {
     m_table->set_start_widths(widths);
     m_table->set_stretched_column(stretched_column);
     m_table->set_rows_model(model);
+    delete m_fit;
+    m_fit = new ColumnFit(*m_table, widths, std::move(may_go));
+    m_fit->fit();
 }
 
 void GridPage::add_caution(const QString& text) {
     m_cautions->addWidget(new Caution(text));
+}
+
+void GridPage::fit_columns() {
+    m_fit->fit();
+}
+
+QString GridPage::number_wanted() {
+    //: Beside a cell whose text does not read
+    return tr("write a whole number, such as 4.");
 }
 
 void GridPage::set_complaint(const QString& words) {

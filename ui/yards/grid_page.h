@@ -15,7 +15,9 @@ class QVBoxLayout;
 
 namespace soakbook::ui {
 
+class ColumnFit;
 class FlowLayout;
+class LowTable;
 class PageScroll;
 class RecordTable;
 class Sentence;
@@ -43,17 +45,21 @@ protected:
     Desk& desk() const { return m_desk; }
     FormFrame* form() const { return m_form; }
     Sentence* sentence() const { return m_sentence; }
-    RecordTable* table() const { return m_table; }
+    RecordTable* table() const;
     void set_heading(const QString& text);
     /// Softly beside the buttons: how many cells were typed over.
     void set_aside(const QString& text);
     QPushButton* add_button(const QString& words, const QString& object_name);
-    void set_grid(RowsModelBase* model, const std::vector<int>& widths, int stretched_column);
+    void set_grid(RowsModelBase* model, const std::vector<int>& widths, int stretched_column, std::vector<int> may_go);
+    /// Looks again which columns have room, after one was hidden or shown.
+    void fit_columns();
     void add_caution(const QString& text);
     /// The column where the keyboard begins.
     void set_first_column(int column) { m_first_column = column; }
     /// Words under the head: what stands in the way. Empty puts them away.
     void set_complaint(const QString& words);
+    /// Said of a cell whose text does not read.
+    static QString number_wanted();
     /// Puts the keyboard into that cell.
     void go_to(qint64 row_id, int column);
     /// A refusal at row `index` of the entry that was sent; `part` is the rest of the field's name.
@@ -77,7 +83,8 @@ private:
     QLabel* m_aside;
     FlowLayout* m_buttons;
     QLabel* m_complaint;
-    RecordTable* m_table;
+    LowTable* m_table;
+    ColumnFit* m_fit = nullptr;
     QVBoxLayout* m_cautions;
     int m_first_column = 0;
 };

@@ -3,11 +3,10 @@
 
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/icons.h"
-#include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
-#include "ui/yards/column_fit.h"
 #include "ui/yards/corrections.h"
 #include "ui/yards/hive_form.h"
+#include "ui/yards/low_table.h"
 #include "ui/yards/place_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -24,7 +23,7 @@ using Kind = work::HiveEvent::Kind;
 
 HiveStory::HiveStory(Desk& desk, QWidget* parent)
     //: Read aloud: the table of what happened to a hive
-    : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_table(new RecordTable(QStringLiteral("yards/story"), tr("What happened to this hive"))),
+    : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_table(new LowTable(QStringLiteral("yards/story"), tr("What happened to this hive"), 2)),
       m_rows(new RowsModel<Line>(columns(), [](const Line& line) { return line.id; }, this)) {
     setObjectName(QStringLiteral("hive_story"));
     set_heading(QStringLiteral(" "));
@@ -35,7 +34,6 @@ HiveStory::HiveStory(Desk& desk, QWidget* parent)
     column->setContentsMargins(card_padding, 0, card_padding, 8);
     column->addWidget(m_sentence);
     this->column()->addWidget(around);
-    keep_rows(*m_table, 2);
     this->column()->addWidget(m_table, 1);
     m_table->setObjectName(QStringLiteral("story_table"));
     m_table->set_start_widths({118, 110, 70, 80, 220, 160});
@@ -212,7 +210,7 @@ void HiveStory::refresh() {
         m_sentence->add(tr("left untreated on purpose"));
     }
     if (!hive->note.isEmpty()) {
-        m_sentence->add(hive->note.toHtmlEscaped());
+        m_sentence->add(YardWords::shortened(hive->note, 90).toHtmlEscaped());
     }
     m_place->setVisible(hive->state == work::StateOfHive::alive);
     settle_buttons();

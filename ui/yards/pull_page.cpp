@@ -30,7 +30,7 @@ PullPage::PullPage(Desk& desk, QWidget* parent)
     m_day->editor()->setObjectName(QStringLiteral("pull_on"));
     show_grid_refusals();
     form()->set_commit([this](const work::Confirmed& confirmed) { return enter(confirmed); });
-    set_grid(m_rows, PullGrid::widths(), pull_note);
+    set_grid(m_rows, PullGrid::widths(), pull_note, {pull_since, pull_bag, pull_day, pull_window});
     set_first_column(pull_pulled);
     //: What stands in the empty grid of strips out
     table()->set_empty_text(tr("No strips hang here. What you hang stands here until it is pulled."));
@@ -47,6 +47,7 @@ void PullPage::open(work::YardId yard) {
         form()->start_again();
     }
     table()->setColumnHidden(pull_yard, bool(m_yard));
+    fit_columns();
     refresh();
     Q_EMIT title_changed();
 }
@@ -161,8 +162,9 @@ void PullPage::refused_at(int index, const QString& part, const QString& words) 
     }
     const qint64 placement = m_sent[static_cast<std::size_t>(index)].value;
     const PullRow* row = m_rows->find(placement);
+    const QString said = row != nullptr && row->unread() == part ? number_wanted() : words;
     //: %1 a hive, %2 what is wrong there
-    set_complaint(row == nullptr ? words : tr("%1: %2").arg(YardWords::hive(row->line.hive_name, row->line.hives), words));
+    set_complaint(row == nullptr ? said : tr("%1: %2").arg(YardWords::hive(row->line.hive_name, row->line.hives), said));
     go_to(placement, part == QLatin1String("missing") ? pull_missing : pull_pulled);
 }
 

@@ -29,7 +29,7 @@ void PullRow::take_typing(const PullRow& other) {
 }
 
 std::vector<int> PullGrid::widths() {
-    return {120, 110, 80, 80, 90, 60, 130, 140, 90, 90, 160};
+    return {120, 104, 78, 80, 80, 54, 130, 140, 80, 82, 120};
 }
 
 std::vector<Column<PullRow>> PullGrid::columns(const Habits& habits, std::function<void()> changed) {

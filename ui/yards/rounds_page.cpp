@@ -4,10 +4,10 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/page_scroll.h"
-#include "ui/parts/record_table.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/column_fit.h"
+#include "ui/yards/low_table.h"
 #include "ui/yards/round_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -31,9 +31,9 @@ RoundsPage::RoundsPage(Desk& desk, QWidget* parent)
                             tr("Plan a round"))),
       m_sentence(new Sentence),
       //: Read aloud: the table of rounds
-      m_table(new RecordTable(QStringLiteral("yards/rounds"), tr("Rounds"))), m_rows(nullptr), m_yards_card(new Card),
+      m_table(new LowTable(QStringLiteral("yards/rounds"), tr("Rounds"), 3)), m_rows(nullptr), m_yards_card(new Card),
       //: Read aloud: the table of a round's yards
-      m_yards_table(new RecordTable(QStringLiteral("yards/round_yards"), tr("Yards of the round"))), m_yard_rows(nullptr),
+      m_yards_table(new LowTable(QStringLiteral("yards/round_yards"), tr("Yards of the round"), 2)), m_yard_rows(nullptr),
       m_complaint(make_label({}, Type::body, nullptr, true)) {
     setObjectName(QStringLiteral("rounds_page"));
     auto* whole = new QVBoxLayout(this);
@@ -63,7 +63,7 @@ void RoundsPage::make_rounds() {
     m_table->set_start_widths(round_widths());
     m_table->set_stretched_column(0);
     m_table->set_rows_model(m_rows);
-    keep_rows(*m_table, 3);
+    new ColumnFit(*m_table, round_widths(), {2, 4, 3});
     card->column()->addWidget(m_table, 1);
     scroll->column()->addWidget(card, 3);
     connect(m_table, &RecordTable::current_changed, this, &RoundsPage::show_chosen);
@@ -102,7 +102,6 @@ void RoundsPage::make_yards() {
     m_yards_table->set_start_widths({200, 90, 100, 150, 150});
     m_yards_table->set_stretched_column(0);
     m_yards_table->set_rows_model(m_yard_rows);
-    keep_rows(*m_yards_table, 2);
     m_yards_card->column()->addWidget(m_yards_table, 1);
     scroll->column()->addWidget(m_yards_card, 2);
     scroll->column()->addWidget(new Caution(YardWords::harvest_caution()));
@@ -183,11 +182,6 @@ void RoundsPage::refresh() {
         m_table->setCurrentIndex(m_rows->index(0, 0));
     }
     show_chosen();
-}
-
-void RoundsPage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    fit_columns(*m_table, round_widths(), {2, 4, 3});
 }
 
 void RoundsPage::show_round(work::RoundId round) {

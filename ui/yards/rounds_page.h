@@ -38,9 +38,6 @@ Q_SIGNALS:
     void wants_run_sheet(qint64 round, qint64 yard);
     void wants_load_out(qint64 round);
 
-protected:
-    void resizeEvent(QResizeEvent* event) override;
-
 private:
     struct YardOfRound {
         work::RoundId round;

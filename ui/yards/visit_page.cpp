@@ -18,7 +18,6 @@
 #include <QPushButton>
 
 #include <algorithm>
-#include <map>
 
 namespace soakbook::ui {
 
@@ -68,7 +67,7 @@ void VisitPage::make_grid(bool by_boxes) {
     typing.changed = [this] { note_typing(); };
     auto* old = m_rows;
     m_rows = new RowsModel<VisitRow>(VisitGrid::columns(typing), [](const VisitRow& row) { return row.line.hive.value; }, this);
-    set_grid(m_rows, VisitGrid::widths(), visit_note);
+    set_grid(m_rows, VisitGrid::widths(), visit_note, {visit_figure});
     delete old;
 
     const auto bags = [this] {
@@ -129,6 +128,9 @@ void VisitPage::refresh() {
 void VisitPage::show_rounds() {
     std::vector<ChoiceField::Choice> choices;
     for (const work::RoundLine& round : open_rounds(desk().workbook(), m_yard)) {
+        if (is_visited(round, m_yard) && round.id != m_round) {
+            continue;
+        }
         choices.push_back({qint64{round.id.value}, round.name});
     }
     m_round_field->set_choices(choices);
@@ -191,61 +193,6 @@ void VisitPage::fill_bags() {
     set_complaint(shared ? QString() : refusal_words(shared.error(), desk()));
 }
 
-void VisitPage::show_figures(const std::vector<VisitRow>& rows) {
-    int hives = 0;
-    int grouped = 0;
-    int strips = 0;
-    int planned = 0;
-    std::map<std::pair<QString, qint64>, int> used;
-    for (const VisitRow& row : rows) {
-        hives += row.line.hives;
-        grouped += row.line.hives > 1 ? row.line.hives : 0;
-        strips += row.strips().value_or(0);
-        planned += row.line.planned.value_or(0);
-        for (const work::FromBag& from : row.from) {
-            used[{from.code, from.bag.value}] += from.strips;
-        }
-    }
-    sentence()->clear();
-    //: Rich text: keep the marks around the figure
-    const QString count = tr("<b>%n</b> hives", nullptr, hives);
-    //: %1 hives, %n of them unnumbered in rows
-    sentence()->add(grouped == 0 ? count : tr("%1, %n of them in a row", nullptr, grouped).arg(count));
-    //: Rich text: keep the marks around the figure
-    const QString wanted = tr("<b>%n</b> strips planned", nullptr, planned);
-    //: Rich text; %1 "89 strips planned", %n strips typed instead
-    sentence()->add(strips == planned ? wanted : tr("%1, <b>%n</b> in", nullptr, strips).arg(wanted));
-
-    QStringList bags;
-    for (const auto& [bag, count_of] : used) {
-        const auto found = std::find_if(m_plan.bags.begin(), m_plan.bags.end(), [&](const work::BagUse& use) { return use.code == bag.first; });
-        const bool opened = found != m_plan.bags.end() && found->opened;
-        const int left = found != m_plan.bags.end() ? found->left_before : work::bag(desk().workbook(), work::BagId{bag.second}, desk().today())->left;
-        //: An opened bag: its code and the strips left in it
-        bags += opened ? tr("%1 (opened, %2 left)").arg(bag.first).arg(left)
-                       //: A bag: its code and the strips left in it
-                       : tr("%1 (%2 left)").arg(bag.first).arg(left);
-    }
-    constexpr qsizetype most = 3;
-    if (!bags.isEmpty()) {
-        const QString named = bags.mid(0, most).join(QStringLiteral(", "));
-        const int more = static_cast<int>(std::max<qsizetype>(0, bags.size() - most));
-        //: %1 the bags used; %n more of them
-        sentence()->add(tr("bags %1").arg(more == 0 ? named : tr("%1 and %n more", nullptr, more).arg(named)));
-    }
-    //: Rich text; %1 two days
-    sentence()->add(tr("pull window <b>%1</b>").arg(YardWords::days(m_plan.pull_from, m_plan.pull_by, desk())));
-    if (m_plan.short_of > 0) {
-        //: Strips the store does not have ready
-        sentence()->add(State::past, tr("%n strips short in the store", nullptr, m_plan.short_of));
-    }
-    QStringList times;
-    for (const work::YardTimeEntry& time : m_plan.meeting) {
-        times += YardWords::time(time, desk());
-    }
-    sentence()->set_remark(times.join(QStringLiteral("; ")));
-}
-
 bool VisitPage::any_bag_past_limit() const {
     return std::any_of(m_plan.bags.begin(), m_plan.bags.end(), [this](const work::BagUse& use) { return use.use_by < m_plan.on; }) ||
            std::any_of(m_rows->rows().begin(), m_rows->rows().end(), [this](const VisitRow& row) {
@@ -299,8 +246,9 @@ void VisitPage::refused_at(int index, const QString& part, const QString& words)
     }
     const qint64 hive = m_sent[static_cast<std::size_t>(index)].value;
     const VisitRow* row = m_rows->find(hive);
+    const QString said = row != nullptr && row->unread() == part ? number_wanted() : words;
     //: %1 a hive, %2 what is wrong there
-    set_complaint(row == nullptr ? words : tr("%1: %2").arg(YardWords::hive(row->line.name, row->line.hives), words));
+    set_complaint(row == nullptr ? said : tr("%1: %2").arg(YardWords::hive(row->line.name, row->line.hives), said));
     go_to(hive, part == QLatin1String("figure") ? visit_figure : part == QLatin1String("bag") ? visit_bag : part == QLatin1String("state") ? visit_state : visit_strips);
 }
 

@@ -37,7 +37,7 @@ QString VisitRow::unread() const {
 }
 
 std::vector<int> VisitGrid::widths() {
-    return {150, 120, 90, 100, 180, 100, 240};
+    return {110, 116, 80, 86, 150, 94, 130};
 }
 
 std::vector<Column<VisitRow>> VisitGrid::columns(const VisitTyping& typing) {

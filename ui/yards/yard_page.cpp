@@ -4,7 +4,6 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/page_scroll.h"
-#include "ui/parts/record_table.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/choice_delegate.h"
@@ -12,6 +11,7 @@
 #include "ui/yards/hive_form.h"
 #include "ui/yards/hive_story.h"
 #include "ui/yards/hives_form.h"
+#include "ui/yards/low_table.h"
 #include "ui/yards/yard_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -26,7 +26,7 @@ YardPage::YardPage(Desk& desk, QWidget* parent)
     : QWidget(parent), m_desk(desk), m_news(new NoticeBar({})), m_sentence(new Sentence), m_card(new Card), m_buttons(new FlowLayout(8, 8)),
       m_complaint(make_label({}, Type::body, nullptr, true)),
       //: Read aloud: the table of hives
-      m_table(new RecordTable(QStringLiteral("yards/hives"), tr("Hives of the yard"))), m_rows(nullptr), m_halves(new QVBoxLayout),
+      m_table(new LowTable(QStringLiteral("yards/hives"), tr("Hives of the yard"), 6)), m_rows(nullptr), m_halves(new QVBoxLayout),
       m_story(new HiveStory(desk)), m_menu(new QMenu(this)) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -136,6 +136,8 @@ void YardPage::make_table() {
     m_table->set_stretched_column(hive_count);
     m_table->set_rows_model(m_rows);
     m_table->set_many_can_be_chosen(true);
+    // Since when, from which bags and which day are in the story too.
+    m_fit = new ColumnFit(*m_table, HiveGrid::widths(), {hive_since, hive_bags, hive_day, hive_boxes});
     //: What stands in the empty table of hives
     m_table->set_empty_text(tr("No hive stands here yet. Add hives: twenty numbered ones are one line, a row without numbers is one too."));
     m_table->setItemDelegateForColumn(hive_supers, new ChoiceDelegate(
@@ -164,6 +166,7 @@ void YardPage::show_yard(work::YardId yard) {
     }
     m_yard = yard;
     m_table->setColumnHidden(hive_yard, bool(m_yard));
+    m_fit->fit();
     refresh();
 }
 
@@ -178,9 +181,7 @@ void YardPage::settle_story() {
     // Beside the table where there is room for both, below it otherwise.
     const bool beside = width() >= scaled(1700);
     m_halves->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    keep_rows(*m_table, m_story->isHidden() ? 6 : 4);
-    // Since when, from which bags and which day are in the story too.
-    fit_columns(*m_table, HiveGrid::widths(), {hive_since, hive_bags, hive_day, hive_boxes});
+    m_table->set_least_rows(m_story->isHidden() ? 6 : 3);
 }
 
 void YardPage::resizeEvent(QResizeEvent* event) {

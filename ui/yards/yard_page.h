@@ -15,10 +15,11 @@ class QPushButton;
 namespace soakbook::ui {
 
 class Card;
+class ColumnFit;
 class FlowLayout;
 class HiveStory;
+class LowTable;
 class NoticeBar;
-class RecordTable;
 class Sentence;
 
 class YardPage : public QWidget {
@@ -65,7 +66,8 @@ private:
     Card* m_card;
     FlowLayout* m_buttons;
     QLabel* m_complaint;
-    RecordTable* m_table;
+    LowTable* m_table;
+    ColumnFit* m_fit = nullptr;
     RowsModel<HiveLineRow>* m_rows;
     QBoxLayout* m_halves;
     HiveStory* m_story;

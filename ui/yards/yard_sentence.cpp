@@ -68,10 +68,10 @@ void YardPage::show_sentence(const std::vector<work::HiveLine>& lines) {
     for (const work::RoundLine& round : m_yard ? open_rounds(m_desk.workbook(), m_yard) : std::vector<work::RoundLine>{}) {
         if (!is_visited(round, m_yard)) {
             //: A round ahead; %1 its name, %2 a day
-            m_sentence->add(tr("planned: %1, %2").arg(round.name.toHtmlEscaped(), YardWords::day(round.planned_on, m_desk)));
+            m_sentence->add(tr("planned: %1, %2").arg(YardWords::shortened(round.name, 40).toHtmlEscaped(), YardWords::day(round.planned_on, m_desk)));
         }
     }
-    m_sentence->set_remark(m_entry.where_it_is);
+    m_sentence->set_remark(YardWords::shortened(m_entry.where_it_is, 36));
 }
 
 void YardPage::settle_buttons(const std::vector<work::HiveLine>& lines) {

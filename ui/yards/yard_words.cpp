@@ -63,6 +63,16 @@ QString YardWords::time(const work::YardTimeEntry& time, const Habits& habits) {
     return tr("not to be opened %1 (%2)").arg(when, time.what);
 }
 
+QString YardWords::shortened(const QString& text, int most) {
+    const QString line = text.simplified();
+    return line.size() <= most ? line : QString(line.left(most - 1).trimmed() + QChar(0x2026));
+}
+
+QString YardWords::code(const QString& code) {
+    const QString rich = QStringLiteral("<span style=\"font-family:'DejaVu Sans Mono'\">") + code.toHtmlEscaped() + QStringLiteral("</span>");
+    return rich;
+}
+
 QString YardWords::bags(const std::vector<work::FromBag>& from) {
     if (from.size() == 1) {
         return from.front().code;

@@ -26,6 +26,10 @@ public:
     static QString day(maths::Day day, const Habits& habits);
     /// "lime flow 1 to 20 Jul", "not to be opened 3 to 5 Aug (spraying)".
     static QString time(const work::YardTimeEntry& time, const Habits& habits);
+    /// The beginning of a long text, on one line.
+    static QString shortened(const QString& text, int most);
+    /// A code within a sentence, as rich text in the face of codes.
+    static QString code(const QString& code);
     /// "S4T2", or "S4T2 5 + S52E 43" where the strips come from several bags.
     static QString bags(const std::vector<work::FromBag>& from);
     /// "3 % (1.6 to 5.6 %)", or "4.2 a day".

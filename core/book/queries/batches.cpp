@@ -20,17 +20,19 @@ std::vector<BatchLoss> losses_of(const Workbook& workbook, Id<Batch> batch) {
 }
 
 std::vector<Batch> batches_in_tank(const Workbook& workbook, Id<Vessel> tank) {
-    return fetch_where<Batch>(workbook,
-                              "WHERE tank_id = ? AND void_reason IS NULL AND closed_ms IS NULL AND NOT EXISTS "
-                              "(SELECT 1 FROM soak WHERE soak.batch_id = batch.id AND soak.void_reason IS NULL) ORDER BY id",
-                              tank);
+    return fetch_where<Batch>(
+        workbook,
+        "WHERE tank_id = ? AND void_reason IS NULL AND closed_ms IS NULL AND NOT EXISTS "
+        "(SELECT 1 FROM soak WHERE soak.batch_id = batch.id AND soak.void_reason IS NULL) ORDER BY id",
+        tank);
 }
 
 std::vector<Reading> dial_readings_of_tank(const Workbook& workbook, Id<Vessel> tank) {
-    return fetch_where<Reading>(workbook,
-                                "WHERE probe_cc IS NOT NULL AND dial_cc IS NOT NULL AND void_reason IS NULL AND batch_id IN "
-                                "(SELECT id FROM batch WHERE tank_id = ? AND void_reason IS NULL) ORDER BY at_ms, id",
-                                tank);
+    return fetch_where<Reading>(
+        workbook,
+        "WHERE probe_cc IS NOT NULL AND dial_cc IS NOT NULL AND void_reason IS NULL AND batch_id IN "
+        "(SELECT id FROM batch WHERE tank_id = ? AND void_reason IS NULL) ORDER BY at_ms, id",
+        tank);
 }
 
 std::vector<Batch> batches_open_first(const Workbook& workbook, bool also_void) {
@@ -47,15 +49,18 @@ std::optional<Batch> newest_batch(const Workbook& workbook) {
 
 BatchCounts counts_of(const Workbook& workbook, Id<Batch> batch, maths::Day today) {
     BatchCounts counts;
-    Statement soaks(workbook.db(), QStringLiteral("SELECT coalesce(sum(strips), 0), coalesce(sum(ended_ms IS NULL), 0) FROM soak "
-                                                  "WHERE batch_id = ? AND void_reason IS NULL"));
+    Statement soaks(workbook.db(),
+                    QStringLiteral("SELECT coalesce(sum(strips), 0), coalesce(sum(ended_ms IS NULL), 0) FROM soak "
+                                   "WHERE batch_id = ? AND void_reason IS NULL"));
     soaks.bind(batch).run();
     if (soaks.next()) {
         counts.strips = soaks.get<int>(0);
         counts.soaks_running = soaks.get<int>(1);
     }
-    Statement bags(workbook.db(), QStringLiteral("SELECT coalesce(sum(packed), 0), count(*), coalesce(sum(rest_until > ?), 0) FROM bag "
-                                                 "WHERE batch_id = ? AND void_reason IS NULL AND sealed_on IS NOT NULL"));
+    Statement bags(
+        workbook.db(),
+        QStringLiteral("SELECT coalesce(sum(packed), 0), count(*), coalesce(sum(rest_until > ?), 0) FROM bag "
+                       "WHERE batch_id = ? AND void_reason IS NULL AND sealed_on IS NOT NULL"));
     bags.bind(today).bind(batch).run();
     if (bags.next()) {
         counts.strips_bagged = bags.get<int>(0);

@@ -28,11 +28,11 @@ std::optional<Batch> newest_batch(const Workbook& workbook);
 
 /// What a list of batches counts.
 struct BatchCounts {
-    int strips = 0;         ///< soaked
+    int strips = 0; ///< soaked
     int strips_bagged = 0;
-    int soaks_running = 0;  ///< not taken out yet
-    int bags = 0;           ///< filled
-    int resting = 0;        ///< bags that still rest on `today`
+    int soaks_running = 0; ///< not taken out yet
+    int bags = 0;          ///< filled
+    int resting = 0;       ///< bags that still rest on `today`
 };
 BatchCounts counts_of(const Workbook& workbook, Id<Batch> batch, maths::Day today);
 

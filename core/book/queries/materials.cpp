@@ -24,7 +24,10 @@ qint64 used_of_lot(const Workbook& workbook, const MaterialLot& lot) {
                                       "WHERE lot_id = ? AND void_reason IS NULL"),
                        lot.id);
     case Material::strips:
-        return sum_for(workbook, QStringLiteral("SELECT coalesce(sum(strips), 0) FROM soak WHERE lot_id = ? AND void_reason IS NULL"), lot.id);
+        return sum_for(
+            workbook,
+            QStringLiteral("SELECT coalesce(sum(strips), 0) FROM soak WHERE lot_id = ? AND void_reason IS NULL"),
+            lot.id);
     case Material::bags:
         break;
     }
@@ -39,8 +42,9 @@ qint64 changes_of_lot(const Workbook& workbook, Id<MaterialLot> lot) {
 }
 
 std::optional<Id<MaterialLot>> lot_used_last(const Workbook& workbook, Material material) {
-    Statement s(workbook.db(), QStringLiteral("SELECT i.lot_id FROM batch_input i JOIN material_lot l ON l.id = i.lot_id "
-                                              "WHERE l.material = ? AND i.void_reason IS NULL ORDER BY i.id DESC LIMIT 1"));
+    Statement s(workbook.db(),
+                QStringLiteral("SELECT i.lot_id FROM batch_input i JOIN material_lot l ON l.id = i.lot_id "
+                               "WHERE l.material = ? AND i.void_reason IS NULL ORDER BY i.id DESC LIMIT 1"));
     s.bind(material).run();
     return s.next() ? std::optional<Id<MaterialLot>>(s.get<Id<MaterialLot>>(0)) : std::nullopt;
 }

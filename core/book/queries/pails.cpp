@@ -12,10 +12,11 @@ std::vector<Pail> pails_of_pour(const Workbook& workbook, Id<Pour> pour) {
 }
 
 std::vector<Pail> pails_at_hand(const Workbook& workbook) {
-    return fetch_where<Pail>(workbook,
-                             "WHERE void_reason IS NULL AND discarded_on IS NULL AND used_in_part_on IS NULL AND strength_ppm IS NOT NULL "
-                             "AND NOT EXISTS (SELECT 1 FROM batch_input i WHERE i.pail_id = pail.id AND i.void_reason IS NULL) "
-                             "ORDER BY oldest_on, id");
+    return fetch_where<Pail>(
+        workbook,
+        "WHERE void_reason IS NULL AND discarded_on IS NULL AND used_in_part_on IS NULL AND strength_ppm IS NOT NULL "
+        "AND NOT EXISTS (SELECT 1 FROM batch_input i WHERE i.pail_id = pail.id AND i.void_reason IS NULL) "
+        "ORDER BY oldest_on, id");
 }
 
 std::optional<BatchInput> input_of_pail(const Workbook& workbook, Id<Pail> pail) {

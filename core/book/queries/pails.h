@@ -13,7 +13,8 @@ namespace soakbook::book {
 std::vector<Pail> pails_of(const Workbook& workbook, Id<Batch> batch);
 /// All pails of one pour, void ones too.
 std::vector<Pail> pails_of_pour(const Workbook& workbook, Id<Pour> pour);
-/// Pails that stand on the shelf with a known strength: not used, not planned, not discarded, not void; oldest liquid first.
+/// Pails that stand on the shelf with a known strength: not used, not planned, not discarded, not void; oldest liquid
+/// first.
 std::vector<Pail> pails_at_hand(const Workbook& workbook);
 /// The input by which the pail went, or is planned to go, into a batch.
 std::optional<BatchInput> input_of_pail(const Workbook& workbook, Id<Pail> pail);

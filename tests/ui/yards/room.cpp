@@ -42,8 +42,8 @@ void YardsRoom::on(int n) {
 
 void YardsRoom::settle() const {
     for (int i = 0; i < 4; ++i) {
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         QCoreApplication::processEvents();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/yards/bees_per_strip_field.h"
+#include "ui/parts/bees_per_strip_field.h"
 
 #include "core/exchange/number_text.h"
 #include "core/exchange/plain_text.h"
