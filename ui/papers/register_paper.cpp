@@ -74,6 +74,7 @@ SheetTable hives_table(const Desk& desk, const work::RegisterFilter& filter) {
                      {Words::tr("State"), 1.6, ColumnKind::text, 0}, {Words::tr("Note"), 3, ColumnKind::text, 0}};
     for (const work::HiveStateLine& line : work::hive_states(desk.workbook(), filter))
         table.rows.push_back({{desk.day(line.on), line.hive, line.yard, hive_state_words(line.state), line.note}, false, false, false});
+    //: Instead of an empty table in the printed register.
     table.words_when_empty = Words::tr("None.");
     return table;
 }

@@ -30,14 +30,18 @@ public:
         m_list = new SideList(tr("Pages of the Register"));
         m_list->setObjectName(QStringLiteral("register_pages"));
         m_list->set_items({
-            //: A page of the Register, and what it holds.
-            {1, {}, tr("Treatments"), tr("what went where, and when"), {}, {}},
-            //: A page of the Register, and what it holds.
-            {2, {}, tr("Corrections"), tr("what it said before, and why"), {}, {}},
-            //: A page of the Register, and what it holds.
-            {3, {}, tr("Hives without strips"), tr("dead, gone, left out"), {}, {}},
-            //: A page of the Register, and what it holds.
-            {4, {}, tr("Journal"), tr("every entry, newest first"), {}, {}},
+            {1, {},
+             //: A page of the Register, and what it holds.
+             tr("Treatments"), tr("what went where, and when"), {}, {}},
+            {2, {},
+             //: A page of the Register, and what it holds.
+             tr("Corrections"), tr("what it said before, and why"), {}, {}},
+            {3, {},
+             //: A page of the Register, and what it holds.
+             tr("Hives without strips"), tr("dead, gone, left out"), {}, {}},
+            {4, {},
+             //: A page of the Register, and what it holds.
+             tr("Journal"), tr("every entry, newest first"), {}, {}},
         });
         auto* page = new QWidget;
         auto* column = new QVBoxLayout(page);

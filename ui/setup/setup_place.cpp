@@ -34,22 +34,30 @@ public:
         m_list = new SideList(tr("Pages of Set-up"));
         m_list->setObjectName(QStringLiteral("setup_pages"));
         m_list->set_items({
-            //: A page of Set-up: name and address of the outfit.
-            {1, {}, tr("Operation"), tr("name and address on labels"), {}, {}},
-            //: A page of Set-up.
-            {2, {}, tr("People"), tr("who makes entries"), {}, {}},
-            //: A page of Set-up.
-            {3, {}, tr("Strip kinds"), tr("weights, strips a bag, dose"), {}, {}},
-            //: A page of Set-up.
-            {4, {}, tr("Tanks and bins"), tr("what they hold"), {}, {}},
-            //: A page of Set-up: figures and limits the user works by.
-            {5, {}, tr("Working figures"), tr("strength, limits, times"), {}, {}},
-            //: A page of Set-up: units, language, look.
-            {6, {}, tr("Reading and writing"), tr("units, language, text size"), {}, {}},
-            //: A page of Set-up.
-            {7, {}, tr("Safe copies"), tr("where they are kept"), {}, {}},
-            //: A page of Set-up: open or make another workbook.
-            {8, {}, tr("Workbooks"), tr("open or make another"), {}, {}},
+            {1, {},
+             //: A page of Set-up: name and address of the outfit.
+             tr("Operation"), tr("name and address on labels"), {}, {}},
+            {2, {},
+             //: A page of Set-up.
+             tr("People"), tr("who makes entries"), {}, {}},
+            {3, {},
+             //: A page of Set-up.
+             tr("Strip kinds"), tr("weights, strips a bag, dose"), {}, {}},
+            {4, {},
+             //: A page of Set-up.
+             tr("Tanks and bins"), tr("what they hold"), {}, {}},
+            {5, {},
+             //: A page of Set-up: figures and limits the user works by.
+             tr("Working figures"), tr("strength, limits, times"), {}, {}},
+            {6, {},
+             //: A page of Set-up: units, language, look.
+             tr("Reading and writing"), tr("units, language, text size"), {}, {}},
+            {7, {},
+             //: A page of Set-up.
+             tr("Safe copies"), tr("where they are kept"), {}, {}},
+            {8, {},
+             //: A page of Set-up: open or make another workbook.
+             tr("Workbooks"), tr("open or make another"), {}, {}},
         });
         m_stack = new QStackedWidget;
         m_figures = new FiguresPage(desk);

@@ -19,7 +19,8 @@ StripKindsPage::StripKindsPage(Desk& desk)
     using Kind = work::StripKindEntry;
     const auto mass = [this](std::optional<maths::Mass> m) { return m ? this->desk().small(*m) : QString(); };
     m_model = new RowsModel<Kind>(
-        {{.header = tr("Kind"), .text = [](const Kind& k) { return k.name; }, .type = CellType::strong},
+        {//: A table column.
+         {.header = tr("Kind"), .text = [](const Kind& k) { return k.name; }, .type = CellType::strong},
          //: A table column: weight of a dry strip.
          {.header = tr("Dry"), .text = [mass](const Kind& k) { return mass(k.dry); }, .align = Qt::AlignRight},
          //: A table column: weight of a soaked strip.

@@ -17,13 +17,16 @@ VesselsPage::VesselsPage(Desk& desk)
                tr("Add a bin"), QStringLiteral("vessels")) {
     using Vessel = work::VesselEntry;
     m_model = new RowsModel<Vessel>(
-        {{.header = tr("Name"), .text = [](const Vessel& v) { return v.name; }, .type = CellType::strong},
+        {//: A table column.
+         {.header = tr("Name"), .text = [](const Vessel& v) { return v.name; }, .type = CellType::strong},
          //: Table column and its words: what kind of vessel it is.
          {.header = tr("Kind"), .text = [](const Vessel& v) { return v.is_tank ? tr("tank") : tr("bin"); }},
          //: A table column: what a vessel holds.
          {.header = tr("Holds"), .text = [this](const Vessel& v) {
+              if (v.is_tank)
+                  return this->desk().large(v.capacity.value_or(maths::Mass()));
               //: %1 is a number of strips.
-              return v.is_tank ? this->desk().large(v.capacity.value_or(maths::Mass{})) : tr("%1 strips").arg(this->desk().count(v.strips_held.value_or(0)));
+              return tr("%1 strips").arg(this->desk().count(v.strips_held.value_or(0)));
           }, .align = Qt::AlignRight},
          //: A table column: liquid that floods a bin; and the word where it was not measured.
          {.header = tr("Flooded by"), .text = [this](const Vessel& v) {

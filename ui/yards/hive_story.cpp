@@ -22,8 +22,9 @@ namespace soakbook::ui {
 using Kind = work::HiveEvent::Kind;
 
 HiveStory::HiveStory(Desk& desk, QWidget* parent)
-    //: Read aloud: the table of what happened to a hive
-    : Card({}, parent), m_desk(desk), m_sentence(new Sentence), m_table(new LowTable(QStringLiteral("yards/story"), tr("What happened to this hive"), 2)),
+    : Card(QString(), parent), m_desk(desk), m_sentence(new Sentence),
+      //: Read aloud: the table of what happened to a hive
+      m_table(new LowTable(QStringLiteral("yards/story"), tr("What happened to this hive"), 2)),
       m_rows(new RowsModel<Line>(columns(), [](const Line& line) { return line.id; }, this)) {
     setObjectName(QStringLiteral("hive_story"));
     set_heading(QStringLiteral(" "));

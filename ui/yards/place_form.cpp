@@ -95,7 +95,8 @@ void offer_bags(ChoiceField& field, const Desk& desk) {
     for (const work::BagLine& bag : work::bags(desk.workbook(), desk.today())) {
         const QString by = bag.use_by ? desk.day(*bag.use_by) : QString();
         //: A bag: its code, the strips left in it, its use-by day
-        choices.push_back({qint64{bag.id.value}, PlaceForm::tr("%1, %2 left, use by %3").arg(bag.code).arg(bag.left).arg(by)});
+        const QString words = PlaceForm::tr("%1, %2 left, use by %3").arg(bag.code).arg(bag.left).arg(by);
+        choices.push_back({qint64(bag.id.value), words});
     }
     field.set_choices(choices);
 }

@@ -102,6 +102,7 @@ std::vector<Column<PullRow>> PullGrid::columns(const Habits& habits, std::functi
     };
     pulled.marked = [](const PullRow& row) { return row.strips_pulled() != row.line.strips; };
     pulled.write = [changed](PullRow& row, const QString& text) {
+        //: In place of a number: these strips stay in the hive
         row.pulled.type(text == tr("stay in") ? QString() : text);
         changed();
         return true;
