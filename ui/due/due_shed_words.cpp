@@ -51,8 +51,8 @@ std::optional<DueWords> due_shed_words(const work::DueRow& row, const Habits& ha
         //: A verb that begins a row, what is to be done, and its button.
         return DueWords{Words::tr("Mix"), batch, Words::tr("planned: weigh the acid and the glycerine in"), std::nullopt, Words::tr("Weigh in"), shed("weigh_mix", row)};
     case work::DueKind::weigh_strips:
-        //: A verb that begins a row: weigh strips. And its button.
-        return DueWords{Words::tr("Weigh"), batch, since_words(row, habits), std::nullopt, Words::tr("Weigh strips"), shed("weigh", row)};
+        //: A verb that begins a row: weigh strips; %1 is the name of a bin. And its button.
+        return DueWords{Words::tr("Weigh"), Words::tr("strips in %1").arg(row.subject), since_words(row, habits), std::nullopt, Words::tr("Weigh strips"), shed("weigh", row)};
     case work::DueKind::bag_strips:
         return DueWords{
             //: A verb that begins a row: put strips into bags.
