@@ -7,7 +7,7 @@
 namespace soakbook::app {
 
 namespace {
-class Words {
+class OpenTexts {
     Q_DECLARE_TR_FUNCTIONS(OpenWorkbook)
 };
 } // namespace
@@ -17,40 +17,51 @@ QString words_for(book::NotOpened why, const QString& path) {
     switch (why) {
     case book::NotOpened::not_there:
         //: %1 is a file's path.
-        return Words::tr("There is no file %1. Look whether it was moved or renamed, or whether the stick or network folder is there.").arg(file);
+        return OpenTexts::tr("There is no file %1. Look whether it was moved or renamed, or whether the stick or "
+                             "network folder is there.")
+            .arg(file);
     case book::NotOpened::not_a_file:
         //: %1 is a path.
-        return Words::tr("%1 is not a file. Name the workbook inside it.").arg(file);
+        return OpenTexts::tr("%1 is not a file. Name the workbook inside it.").arg(file);
     case book::NotOpened::empty_file:
         //: %1 is a file's path.
-        return Words::tr("%1 is empty: its content was lost, perhaps when it was copied. Open the newest safe copy instead.").arg(file);
+        return OpenTexts::tr(
+                   "%1 is empty: its content was lost, perhaps when it was copied. Open the newest safe copy instead.")
+            .arg(file);
     case book::NotOpened::not_a_workbook:
         //: %1 is a file's path.
-        return Words::tr("%1 is not a Soakbook workbook. Nothing in it was changed.").arg(file);
+        return OpenTexts::tr("%1 is not a Soakbook workbook. Nothing in it was changed.").arg(file);
     case book::NotOpened::other_program:
         //: %1 is a file's path.
-        return Words::tr("%1 belongs to another program. Nothing in it was changed.").arg(file);
+        return OpenTexts::tr("%1 belongs to another program. Nothing in it was changed.").arg(file);
     case book::NotOpened::newer:
         //: %1 is a file's path.
-        return Words::tr("%1 was written by a newer Soakbook. Install that version to open it; nothing in it was changed.").arg(file);
+        return OpenTexts::tr(
+                   "%1 was written by a newer Soakbook. Install that version to open it; nothing in it was changed.")
+            .arg(file);
     case book::NotOpened::unreadable:
         //: %1 is a file's path.
-        return Words::tr("%1 cannot be read. Ask whoever looks after this computer for the right to open it, or check the disk.").arg(file);
+        return OpenTexts::
+            tr("%1 cannot be read. Ask whoever looks after this computer for the right to open it, or check the disk.")
+                .arg(file);
     case book::NotOpened::read_only:
         //: %1 is a file's path.
-        return Words::tr("%1 cannot be written there. Choose a folder that you may write to and that has room.").arg(file);
+        return OpenTexts::tr("%1 cannot be written there. Choose a folder that you may write to and that has room.")
+            .arg(file);
     case book::NotOpened::changed_structure:
         //: %1 is a file's path.
-        return Words::tr("%1 was rebuilt by another program and is no longer sound. Open the newest safe copy instead; nothing was changed.").arg(file);
+        return OpenTexts::tr("%1 was rebuilt by another program and is no longer sound. Open the newest safe copy "
+                             "instead; nothing was changed.")
+            .arg(file);
     case book::NotOpened::damaged:
         //: %1 is a file's path.
-        return Words::tr("%1 is damaged. Open the newest safe copy instead; nothing was changed.").arg(file);
+        return OpenTexts::tr("%1 is damaged. Open the newest safe copy instead; nothing was changed.").arg(file);
     case book::NotOpened::exists_already:
         //: %1 is a file's path.
-        return Words::tr("%1 is there already, and Soakbook writes over no file. Choose another name.").arg(file);
+        return OpenTexts::tr("%1 is there already, and Soakbook writes over no file. Choose another name.").arg(file);
     case book::NotOpened::busy:
         //: %1 is a file's path.
-        return Words::tr("%1 is held by another program just now. Close it there and try again.").arg(file);
+        return OpenTexts::tr("%1 is held by another program just now. Close it there and try again.").arg(file);
     }
     return {};
 }

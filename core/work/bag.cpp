@@ -41,12 +41,12 @@ Outcome<Sizes> sizes_of(const BagEntry& entry, const book::StripKind& kind) {
     return Sizes{*bags, *per_bag, *last};
 }
 
-struct Reckoned {
+struct BagReckoned {
     Filling filling;
     Sizes sizes;
     BagFigures figures;
 };
-Outcome<Reckoned> reckon(const book::Workbook& workbook, const BagEntry& entry, const book::Doing& doing,
+Outcome<BagReckoned> reckon(const book::Workbook& workbook, const BagEntry& entry, const book::Doing& doing,
                          const Confirmed& confirmed) {
     const auto filling = filling_of(workbook, entry.batch, entry.soak, entry.sealed_on, doing, confirmed);
     if (!filling)
@@ -59,7 +59,7 @@ Outcome<Reckoned> reckon(const book::Workbook& workbook, const BagEntry& entry, 
         return refuse(Why::more_than_soaked, QStringLiteral("bags"), {fact(sizes->strips()), fact(most)});
     if (const Not odd = odd_net(*filling, sizes->per_bag, entry.net, QStringLiteral("net"), confirmed))
         return because(odd);
-    return Reckoned{*filling, *sizes,
+    return BagReckoned{*filling, *sizes,
                     figures_of(workbook, *filling, sizes->bags, sizes->strips(), sizes->last, sizes->per_bag)};
 }
 

@@ -19,7 +19,7 @@ namespace {
 constexpr int furthest_plan_days = 730;
 
 /// Everything that a plan names, looked up and reckoned.
-struct Reckoned {
+struct MixReckoned {
     MixFigures figures;
     book::Vessel tank;
     book::StripKind kind;
@@ -166,8 +166,8 @@ Outcome<maths::Fraction> assay_named(const book::Workbook& workbook, std::option
     return lot ? Outcome<maths::Fraction>(*lot->assay) : unexpected(lot.error());
 }
 
-Outcome<Reckoned> reckon(const book::Workbook& workbook, const MixPlan& plan) {
-    Reckoned reckoned;
+Outcome<MixReckoned> reckon(const book::Workbook& workbook, const MixPlan& plan) {
+    MixReckoned reckoned;
     const auto strength = wanted_strength(workbook, plan);
     if (!strength)
         return unexpected(strength.error());
@@ -227,7 +227,7 @@ Outcome<Reckoned> reckon(const book::Workbook& workbook, const MixPlan& plan) {
 }
 
 /// What is asked once before a plan is written.
-Not odd_plan(const book::Workbook& workbook, const Reckoned& reckoned, maths::Day day, const book::Doing& doing,
+Not odd_plan(const book::Workbook& workbook, const MixReckoned& reckoned, maths::Day day, const book::Doing& doing,
              const Confirmed& confirmed) {
     const auto ago = maths::days_between(day, doing.today());
     if (-ago > furthest_plan_days)

@@ -26,7 +26,7 @@ QString bin_field(std::size_t i, const char* name) {
 }
 
 /// A soak form looked up: its records (without times) and what the form shows.
-struct Reckoned {
+struct SoakReckoned {
     book::Batch batch;
     std::vector<book::Soak> soaks;
     std::vector<book::Vessel> bins;
@@ -65,8 +65,8 @@ Outcome<std::optional<book::MaterialLot>> strip_lot(const book::Workbook& workbo
     return std::optional<book::MaterialLot>(*lot);
 }
 
-Outcome<Reckoned> reckon(const book::Workbook& workbook, const SoakEntry& entry, const Confirmed& confirmed) {
-    Reckoned reckoned;
+Outcome<SoakReckoned> reckon(const book::Workbook& workbook, const SoakEntry& entry, const Confirmed& confirmed) {
+    SoakReckoned reckoned;
     const auto batch = mixed_batch(workbook, entry.batch);
     if (!batch)
         return unexpected(batch.error());

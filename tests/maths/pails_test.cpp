@@ -9,10 +9,10 @@
 namespace soakbook::maths {
 namespace {
 
-const Fraction forty = percent(40);
+const Fraction forty_percent = percent(40);
 
 PailWish wish_for(double kg) {
-    return {kilograms(kg), forty, percent(100), kilograms(1000), std::nullopt, std::nullopt};
+    return {kilograms(kg), forty_percent, percent(100), kilograms(1000), std::nullopt, std::nullopt};
 }
 PailAtHand pail(double kg, double strength, Day from = day(2026, 3, 1)) {
     return {kilograms(kg), percent(strength), from, std::nullopt};
@@ -123,7 +123,7 @@ TEST(Pails, refuse_wishes_that_cannot_be) {
     EXPECT_THAT(choose_pails({}, wish), Refuses(Unanswerable::not_a_quantity));
     const std::vector nothing{pail(0, 40)};
     EXPECT_THAT(choose_pails(nothing, wish_for(20)), Refuses(Unanswerable::not_a_quantity));
-    const std::vector absurd{PailAtHand{Mass{INT64_MAX}, forty, day(2026, 1, 1), {}}};
+    const std::vector absurd{PailAtHand{Mass{INT64_MAX}, forty_percent, day(2026, 1, 1), {}}};
     EXPECT_THAT(choose_pails(absurd, wish_for(20)), Refuses(Unanswerable::too_large));
     EXPECT_THAT(choose_pails_only(absurd, kilograms(20)), Refuses(Unanswerable::too_large));
     const std::vector impossible{pail(5, 140)};

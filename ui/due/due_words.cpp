@@ -9,7 +9,7 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class DueTexts {
     Q_DECLARE_TR_FUNCTIONS(Due)
 };
 } // namespace
@@ -18,16 +18,16 @@ QString group_words(work::DueGroup group) {
     switch (group) {
     case work::DueGroup::now:
         //: A group of things to do.
-        return Words::tr("Now");
+        return DueTexts::tr("Now");
     case work::DueGroup::today:
         //: A group of things to do.
-        return Words::tr("Today");
+        return DueTexts::tr("Today");
     case work::DueGroup::this_week:
         //: A group of things to do.
-        return Words::tr("This week");
+        return DueTexts::tr("This week");
     case work::DueGroup::later:
         //: A group of things to do.
-        return Words::tr("Later");
+        return DueTexts::tr("Later");
     }
     return {};
 }

@@ -6,7 +6,7 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class DueYardTexts {
     Q_DECLARE_TR_FUNCTIONS(Due)
 };
 
@@ -19,63 +19,84 @@ Intent yards(const char* task, const work::DueRow& row) {
 
 QString hives_in(const work::DueRow& row) {
     //: %n hives; %1 is the name of a yard.
-    return Words::tr("%n hive(s), %1", nullptr, row.count).arg(row.subject);
+    return DueYardTexts::tr("%n hive(s), %1", nullptr, row.count).arg(row.subject);
 }
 
 QString window(const work::DueRow& row, const Habits& habits) {
     if (!row.from || !row.by)
         return row.by ? habits.day_short(*row.by) : QString();
     //: The days between which strips come out; %1 and %2 are days.
-    return Words::tr("window %1 to %2").arg(habits.day_short(*row.from), habits.day_short(*row.by));
+    return DueYardTexts::tr("window %1 to %2").arg(habits.day_short(*row.from), habits.day_short(*row.by));
 }
 } // namespace
 
 std::optional<DueWords> due_yard_words(const work::DueRow& row, const Habits& habits) {
     //: A verb that begins a row: take strips out of hives.
-    const QString pull = Words::tr("Pull");
+    const QString pull = DueYardTexts::tr("Pull");
     //: A button: enter that strips came out.
-    const QString out = Words::tr("Strips out");
+    const QString out = DueYardTexts::tr("Strips out");
     switch (row.kind) {
     case work::DueKind::pull_past:
-        return DueWords{pull, hives_in(row),
+        return DueWords{pull,
+                        hives_in(row),
                         row.since && row.by
                             //: %1 and %2 are days.
-                            ? Words::tr("strips in since %1, latest day was %2").arg(habits.day_short(row.since->local_day()), habits.day_short(*row.by))
+                            ? DueYardTexts::tr("strips in since %1, latest day was %2")
+                                  .arg(habits.day_short(row.since->local_day()), habits.day_short(*row.by))
                             //: %1 is a day.
-                            : Words::tr("latest day was %1").arg(row.by ? habits.day_short(*row.by) : QString()),
-                        State::past, out, yards("strips_out", row)};
+                            : DueYardTexts::tr("latest day was %1").arg(row.by ? habits.day_short(*row.by) : QString()),
+                        State::past,
+                        out,
+                        yards("strips_out", row)};
     case work::DueKind::pull_open:
-        return DueWords{pull, hives_in(row), window(row, habits), row.group == work::DueGroup::now || row.group == work::DueGroup::today ? std::optional(State::near) : std::nullopt, out,
+        return DueWords{pull,
+                        hives_in(row),
+                        window(row, habits),
+                        row.group == work::DueGroup::now || row.group == work::DueGroup::today
+                            ? std::optional(State::near)
+                            : std::nullopt,
+                        out,
                         yards("strips_out", row)};
     case work::DueKind::pull_opens:
         //: A button: the list of hives to visit.
-        return DueWords{pull, hives_in(row), window(row, habits), std::nullopt, Words::tr("Pull list"), yards("pull_list", row)};
+        return DueWords{pull,
+                        hives_in(row),
+                        window(row, habits),
+                        std::nullopt,
+                        //: The button of that row: the list of hives to visit.
+                        DueYardTexts::tr("Pull list"),
+                        yards("pull_list", row)};
     case work::DueKind::pull_dead:
         //: What is wrong: strips hang in hives that died.
-        return DueWords{pull, hives_in(row), Words::tr("dead, and strips still hang there"), State::near, out, yards("strips_out", row)};
+        return DueWords{pull,        hives_in(row), DueYardTexts::tr("dead, and strips still hang there"),
+                        State::near, out,           yards("strips_out", row)};
     case work::DueKind::count_mites:
         return DueWords{
             //: A verb that begins a row: count mites.
-            Words::tr("Count"), hives_in(row),
+            DueYardTexts::tr("Count"), hives_in(row),
             //: %1 is a day.
-            row.since ? Words::tr("mites; strips came out %1").arg(habits.day_short(row.since->local_day())) : QString(), std::nullopt,
+            row.since ? DueYardTexts::tr("mites; strips came out %1").arg(habits.day_short(row.since->local_day()))
+                      : QString(),
+            std::nullopt,
             //: A button.
-            Words::tr("Enter counts"), yards("count", row)};
+            DueYardTexts::tr("Enter counts"), yards("count", row)};
     case work::DueKind::visit_yard:
-        return DueWords{
-            //: A verb that begins a row: hang strips in a yard.
-            Words::tr("Hang"), row.subject,
-            //: %n strips; %1 is the day planned.
-            Words::tr("%n strip(s), planned %1", nullptr, row.strips).arg(row.by ? habits.day_short(*row.by) : QString()), std::nullopt,
-            //: A button: enter that strips went in.
-            Words::tr("Strips in"), yards("strips_in", row)};
+        return DueWords{//: A verb that begins a row: hang strips in a yard.
+                        DueYardTexts::tr("Hang"), row.subject,
+                        //: %n strips; %1 is the day planned.
+                        DueYardTexts::tr("%n strip(s), planned %1", nullptr, row.strips)
+                            .arg(row.by ? habits.day_short(*row.by) : QString()),
+                        std::nullopt,
+                        //: A button: enter that strips went in.
+                        DueYardTexts::tr("Strips in"), yards("strips_in", row)};
     case work::DueKind::round_short: {
         Intent batch{PlaceName::shed, QStringLiteral("new_batch"), {}, {{QStringLiteral("strips"), row.strips}}};
-        return DueWords{
-            //: A verb that begins a row: start a batch. And a button.
-            Words::tr("Start"), Words::tr("a batch for %1").arg(row.subject),
-            //: %n strips are short; %1 is the day planned.
-            Words::tr("%n strip(s) short on %1", nullptr, row.strips).arg(row.by ? habits.day_short(*row.by) : QString()), State::near, Words::tr("New batch"), batch};
+        return DueWords{//: A verb that begins a row: start a batch. And a button.
+                        DueYardTexts::tr("Start"), DueYardTexts::tr("a batch for %1").arg(row.subject),
+                        //: %n strips are short; %1 is the day planned.
+                        DueYardTexts::tr("%n strip(s) short on %1", nullptr, row.strips)
+                            .arg(row.by ? habits.day_short(*row.by) : QString()),
+                        State::near, DueYardTexts::tr("New batch"), batch};
     }
     default:
         return std::nullopt;

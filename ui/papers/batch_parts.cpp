@@ -11,7 +11,7 @@ struct BatchParts {
     Q_DECLARE_TR_FUNCTIONS(BatchParts)
 };
 
-constexpr int decimals = 2;
+constexpr int decimals_of_parts = 2;
 
 QString degrees(const Desk& desk, const std::optional<maths::Temperature>& temperature) {
     return temperature ? desk.temperature(*temperature) : QString();
@@ -41,7 +41,7 @@ BatchPart mix_part(const Desk& desk, const work::BatchView& batch) {
     for (const work::InputLine& input : batch.inputs) {
         //: A whole pail in a mix; %1 its code
         const QString what = input.pail ? BatchParts::tr("Pail %1, whole").arg(input.name) : input.name;
-        part.table.rows.push_back({{what, desk.large(input.planned, decimals), input.mass ? desk.large(*input.mass, decimals) : QString()}});
+        part.table.rows.push_back({{what, desk.large(input.planned, decimals_of_parts), input.mass ? desk.large(*input.mass, decimals_of_parts) : QString()}});
     }
     return part;
 }
@@ -133,8 +133,8 @@ BatchPart weigh_part(const Desk& desk, const work::BatchView& batch) {
     for (const work::SoakLine& soak : batch.soaks) {
         for (const work::WeighLine& weighing : soak.weighings) {
             part.table.rows.push_back({{desk.moment(weighing.at), soak.bin_name, desk.count(weighing.strips),
-                                        desk.small(weighing.total, decimals), desk.small(weighing.figures.mean, decimals),
-                                        desk.small(weighing.figures.acid_per_strip, decimals),
+                                        desk.small(weighing.total, decimals_of_parts), desk.small(weighing.figures.mean, decimals_of_parts),
+                                        desk.small(weighing.figures.acid_per_strip, decimals_of_parts),
                                         weighing.corrected ? yes_or_no(true) : QString()}});
         }
     }
@@ -159,7 +159,7 @@ BatchPart bag_part(const Desk& desk, const work::BatchView& batch) {
                           //: Column of a batch sheet: a day
                           {BatchParts::tr("Use by"), 1}};
     for (const work::BatchBag& bag : batch.bags) {
-        SheetRow row{{bag.code, bag.packed ? desk.count(*bag.packed) : QString(), bag.net ? desk.large(*bag.net, decimals) : QString(),
+        SheetRow row{{bag.code, bag.packed ? desk.count(*bag.packed) : QString(), bag.net ? desk.large(*bag.net, decimals_of_parts) : QString(),
                       day(bag.sealed_on), day(bag.rest_until), day(bag.use_by)}};
         row.struck = bag.made_void;
         part.table.rows.push_back(row);
@@ -176,7 +176,7 @@ BatchPart balance_part(const Desk& desk, const work::BatchView& batch) {
                           //: Column of a batch sheet
                           {BatchParts::tr("Mass"), 1, ColumnKind::number}};
     const auto add = [&](const QString& what, maths::Mass mass) {
-        part.table.rows.push_back({{what, desk.large(mass, decimals)}});
+        part.table.rows.push_back({{what, desk.large(mass, decimals_of_parts)}});
     };
     if (batch.balance) {
         //: A line of a balance

@@ -7,7 +7,7 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class ColumnTexts {
     Q_DECLARE_TR_FUNCTIONS(ColumnWords)
 };
 struct Pair {

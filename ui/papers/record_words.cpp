@@ -6,7 +6,7 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class RecordTexts {
     Q_DECLARE_TR_FUNCTIONS(RecordWords)
 };
 
@@ -23,8 +23,10 @@ QString value_words(const QString& column, const QString& value, const Habits& h
         return value;
     const auto number = value.toLongLong();
     if (column.endsWith(QStringLiteral("_mg"))) {
-        static const QStringList small{QStringLiteral("dry_mg"), QStringLiteral("target_mg"), QStringLiteral("tolerance_mg"), QStringLiteral("strip_mg"),
-                                       QStringLiteral("mean_mg"), QStringLiteral("acid_per_strip_mg"), QStringLiteral("total_mg")};
+        static const QStringList small{QStringLiteral("dry_mg"),       QStringLiteral("target_mg"),
+                                       QStringLiteral("tolerance_mg"), QStringLiteral("strip_mg"),
+                                       QStringLiteral("mean_mg"),      QStringLiteral("acid_per_strip_mg"),
+                                       QStringLiteral("total_mg")};
         return small.contains(column) ? habits.small({number}) : habits.large({number});
     }
     if (column.endsWith(QStringLiteral("_ppm")))
@@ -36,28 +38,31 @@ QString value_words(const QString& column, const QString& value, const Habits& h
     const QDate day = QDate::fromString(value, Qt::ISODate);
     if (day.isValid() && value.size() == 10)
         return habits.day(from_qdate(day));
-    if (column == QStringLiteral("supers_on") || column == QStringLiteral("clear") || column == QStringLiteral("warm_and_clear") || column == QStringLiteral("scraped"))
+    if (column == QStringLiteral("supers_on") || column == QStringLiteral("clear") ||
+        column == QStringLiteral("warm_and_clear") || column == QStringLiteral("scraped"))
         //: A value in a correction.
-        return number != 0 ? Words::tr("yes") : Words::tr("no");
+        return number != 0 ? RecordTexts::tr("yes") : RecordTexts::tr("no");
     return value;
 }
 
 QString correction_words(const work::CorrectionLine& line, const Habits& habits) {
     if (line.made_void)
         //: A record was made void; %1 is the reason.
-        return line.undone ? Words::tr("undone after it was printed") : Words::tr("made void: %1").arg(line.why);
+        return line.undone ? RecordTexts::tr("undone after it was printed")
+                           : RecordTexts::tr("made void: %1").arg(line.why);
     if (line.column == QStringLiteral("added"))
         //: The first line of a record's history.
-        return Words::tr("entered");
+        return RecordTexts::tr("entered");
     if (line.column == QStringLiteral("removed"))
         //: A line of a record's history.
-        return Words::tr("taken back");
+        return RecordTexts::tr("taken back");
     const QString after = value_words(line.column, line.after, habits);
     const QString before = value_words(line.column, line.before, habits);
     //: What stands where nothing was said.
-    const QString nothing = Words::tr("nothing");
+    const QString nothing = RecordTexts::tr("nothing");
     //: A correction; %1 is what was corrected, %2 what it says now, %3 what it said before.
-    return Words::tr("%1: %2, before %3").arg(column_words(line.column), after.isEmpty() ? nothing : after, before.isEmpty() ? nothing : before);
+    return RecordTexts::tr("%1: %2, before %3")
+        .arg(column_words(line.column), after.isEmpty() ? nothing : after, before.isEmpty() ? nothing : before);
 }
 
 QString pulled_words(const work::RegisterLine& line) {
@@ -66,30 +71,32 @@ QString pulled_words(const work::RegisterLine& line) {
     if (line.missing.value_or(0) == 0)
         return QString::number(line.pulled.value_or(0));
     //: Strips that came out; %1 and %2 are numbers of strips.
-    return Words::tr("%1 of %2, %3 missing").arg(line.pulled.value_or(0)).arg(line.strips).arg(*line.missing);
+    return RecordTexts::tr("%1 of %2, %3 missing").arg(line.pulled.value_or(0)).arg(line.strips).arg(*line.missing);
 }
 
 QString treatment_notes(const work::RegisterLine& line, const Habits& habits) {
     QStringList notes;
     if (!line.void_reason.isEmpty())
         //: A note on a treatment; %1 is the reason.
-        notes << Words::tr("VOID: %1").arg(line.void_reason == QStringLiteral("undone") ? Words::tr("undone after it was printed") : line.void_reason);
+        notes << RecordTexts::tr("VOID: %1")
+                     .arg(line.void_reason == QStringLiteral("undone") ? RecordTexts::tr("undone after it was printed")
+                                                                       : line.void_reason);
     if (line.written_late)
         //: A note on a treatment; %1 is the day it was entered.
-        notes << Words::tr("entered late, %1").arg(habits.day(line.written.local_day()));
+        notes << RecordTexts::tr("entered late, %1").arg(habits.day(line.written.local_day()));
     if (line.pulled_late)
         //: A note on a treatment whose strips came out after the last day of their window.
-        notes << Words::tr("pulled after the latest day");
+        notes << RecordTexts::tr("pulled after the latest day");
     if (!line.past_limit_reason.isEmpty())
         //: A note on a treatment; %1 is the reason.
-        notes << Words::tr("strips past their limit: %1").arg(line.past_limit_reason);
+        notes << RecordTexts::tr("strips past their limit: %1").arg(line.past_limit_reason);
     if (line.supers_on.value_or(false))
         //: A note on a treatment.
-        notes << Words::tr("supers on");
+        notes << RecordTexts::tr("supers on");
     for (const work::CorrectionLine& correction : line.corrections)
         if (!correction.made_void)
             //: A note on a treatment: its correction, and the reason.
-            notes << Words::tr("corrected, %1 (%2)").arg(correction_words(correction, habits), correction.why);
+            notes << RecordTexts::tr("corrected, %1 (%2)").arg(correction_words(correction, habits), correction.why);
     if (!line.note.isEmpty())
         notes << line.note;
     return notes.join(QStringLiteral("; "));
@@ -98,15 +105,15 @@ QString treatment_notes(const work::RegisterLine& line, const Habits& habits) {
 QString hive_state_words(const QString& state) {
     if (state == QStringLiteral("dead"))
         //: State of a hive.
-        return Words::tr("dead");
+        return RecordTexts::tr("dead");
     if (state == QStringLiteral("gone"))
         //: State of a hive: sold or taken away.
-        return Words::tr("gone");
+        return RecordTexts::tr("gone");
     if (state == QStringLiteral("untreated"))
         //: A hive left untreated on purpose.
-        return Words::tr("left untreated");
+        return RecordTexts::tr("left untreated");
     //: A hive in which no strips were hung on a visit.
-    return Words::tr("no strips hung");
+    return RecordTexts::tr("no strips hung");
 }
 
 } // namespace soakbook::ui

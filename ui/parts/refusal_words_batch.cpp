@@ -13,7 +13,7 @@ namespace {
 using work::Why;
 
 // The comments say to the translator what %1 and %2 stand for.
-constexpr std::array texts{
+constexpr std::array texts_of_batch{
     //: %1 the content of the acid, %2 the strength wanted, both in per cent
     RefusalText{Why::assay_below_strength, 2,
                 QT_TRANSLATE_NOOP("Refusal", "Acid of %1 cannot make a liquid of %2. Lower the strength or take a "
@@ -168,7 +168,7 @@ constexpr std::array texts{
 } // namespace
 
 std::span<const RefusalText> batch_refusals() {
-    return texts;
+    return texts_of_batch;
 }
 
 } // namespace soakbook::ui

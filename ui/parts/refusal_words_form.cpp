@@ -13,7 +13,7 @@ namespace {
 using work::Why;
 
 // The comments say to the translator what %1 and %2 stand for.
-constexpr std::array texts{
+constexpr std::array texts_of_form{
     //: Beside a field
     RefusalText{Why::missing, 0,
                 nullptr,
@@ -119,7 +119,7 @@ constexpr std::array texts{
 } // namespace
 
 std::span<const RefusalText> form_refusals() {
-    return texts;
+    return texts_of_form;
 }
 
 } // namespace soakbook::ui

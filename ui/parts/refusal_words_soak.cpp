@@ -13,7 +13,7 @@ namespace {
 using work::Why;
 
 // The comments say to the translator what %1 and %2 stand for.
-constexpr std::array texts{
+constexpr std::array texts_of_soak{
     //: %1 a bin, %2 a batch
     RefusalText{Why::bin_in_use, 2,
                 QT_TRANSLATE_NOOP("Refusal", "In %1 strips of batch %2 still soak. End that soak, or take another bin."),
@@ -92,7 +92,7 @@ constexpr std::array texts{
 } // namespace
 
 std::span<const RefusalText> soak_refusals() {
-    return texts;
+    return texts_of_soak;
 }
 
 } // namespace soakbook::ui

@@ -13,7 +13,7 @@ namespace {
 using work::Why;
 
 // The comments say to the translator what %1 and %2 stand for.
-constexpr std::array texts{
+constexpr std::array texts_of_yard{
     //: %1 a bag, %2 the strips left in it, %3 the strips wanted
     RefusalText{Why::bag_short, 3,
                 QT_TRANSLATE_NOOP("Refusal", "Bag %1 has %2 strips left, and %3 are wanted. Take the rest from "
@@ -134,7 +134,7 @@ constexpr std::array texts{
 } // namespace
 
 std::span<const RefusalText> yard_refusals() {
-    return texts;
+    return texts_of_yard;
 }
 
 } // namespace soakbook::ui

@@ -16,7 +16,7 @@ using maths::Hazard;
 using maths::HazardStatement;
 using P = maths::PrecautionaryStatement;
 
-struct Words {
+struct HazardTexts {
     Q_DECLARE_TR_FUNCTIONS(Hazard)
 };
 
@@ -58,10 +58,10 @@ QString signal_word(maths::SignalWord word) {
     switch (word) {
     case maths::SignalWord::danger:
         //: signal word of the UN GHS, in capitals
-        return Words::tr("DANGER");
+        return HazardTexts::tr("DANGER");
     case maths::SignalWord::warning:
         //: signal word of the UN GHS, in capitals
-        return Words::tr("WARNING");
+        return HazardTexts::tr("WARNING");
     case maths::SignalWord::none:
         break;
     }
@@ -72,16 +72,16 @@ QString hazard_statement(HazardStatement statement) {
     switch (statement) {
     case HazardStatement::h302:
         //: UN GHS H302
-        return Words::tr("Harmful if swallowed.");
+        return HazardTexts::tr("Harmful if swallowed.");
     case HazardStatement::h312:
         //: UN GHS H312
-        return Words::tr("Harmful in contact with skin.");
+        return HazardTexts::tr("Harmful in contact with skin.");
     case HazardStatement::h318:
         //: UN GHS H318
-        return Words::tr("Causes serious eye damage.");
+        return HazardTexts::tr("Causes serious eye damage.");
     case HazardStatement::h319:
         //: UN GHS H319
-        return Words::tr("Causes serious eye irritation.");
+        return HazardTexts::tr("Causes serious eye irritation.");
     }
     return {};
 }
@@ -90,58 +90,60 @@ QString precautionary_statement(P statement) {
     switch (statement) {
     case P::p261:
         //: UN GHS P261, for a powder
-        return Words::tr("Avoid breathing dust.");
+        return HazardTexts::tr("Avoid breathing dust.");
     case P::p264:
         //: UN GHS P264
-        return Words::tr("Wash hands thoroughly after handling.");
+        return HazardTexts::tr("Wash hands thoroughly after handling.");
     case P::p270:
         //: UN GHS P270
-        return Words::tr("Do not eat, drink or smoke when using this product.");
+        return HazardTexts::tr("Do not eat, drink or smoke when using this product.");
     case P::p280:
         //: UN GHS P280, made fit for acid
-        return Words::tr("Wear acid-proof gloves and eye protection.");
+        return HazardTexts::tr("Wear acid-proof gloves and eye protection.");
     case P::p301_p312:
         //: UN GHS P301 + P312, after "If swallowed:"
-        return Words::tr("Call a poison center or doctor if you feel unwell.");
+        return HazardTexts::tr("Call a poison center or doctor if you feel unwell.");
     case P::p301_p317:
     case P::p317:
         //: UN GHS P317
-        return Words::tr("Get medical help.");
+        return HazardTexts::tr("Get medical help.");
     case P::p330:
         //: UN GHS P330
-        return Words::tr("Rinse mouth.");
+        return HazardTexts::tr("Rinse mouth.");
     case P::p302_p352:
         //: UN GHS P302 + P352, after "If on skin:"
-        return Words::tr("Wash with plenty of water.");
+        return HazardTexts::tr("Wash with plenty of water.");
     case P::p312:
         //: UN GHS P312
-        return Words::tr("Call a poison center or doctor if you feel unwell.");
+        return HazardTexts::tr("Call a poison center or doctor if you feel unwell.");
     case P::p305_p351_p338:
         //: UN GHS P305 + P351 + P338, after "If in eyes:"
-        return Words::tr("Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. "
-                         "Continue rinsing.");
+        return HazardTexts::tr(
+            "Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. "
+            "Continue rinsing.");
     case P::p305_p354_p338:
         //: UN GHS P305 + P354 + P338, after "If in eyes:"
-        return Words::tr("Immediately rinse with water for several minutes. Remove contact lenses, if present and easy to do. "
-                         "Continue rinsing.");
+        return HazardTexts::tr(
+            "Immediately rinse with water for several minutes. Remove contact lenses, if present and easy to do. "
+            "Continue rinsing.");
     case P::p310:
         //: UN GHS P310
-        return Words::tr("Immediately call a poison center or doctor.");
+        return HazardTexts::tr("Immediately call a poison center or doctor.");
     case P::p337_p313:
         //: UN GHS P337 + P313
-        return Words::tr("If eye irritation persists: Get medical advice.");
+        return HazardTexts::tr("If eye irritation persists: Get medical advice.");
     case P::p337_p317:
         //: UN GHS P337 + P317
-        return Words::tr("If eye irritation persists: Get medical help.");
+        return HazardTexts::tr("If eye irritation persists: Get medical help.");
     case P::p362_p364:
         //: UN GHS P362 + P364
-        return Words::tr("Take off contaminated clothing and wash it before reuse.");
+        return HazardTexts::tr("Take off contaminated clothing and wash it before reuse.");
     case P::p405:
         //: UN GHS P405
-        return Words::tr("Store locked up.");
+        return HazardTexts::tr("Store locked up.");
     case P::p501:
         //: UN GHS P501, made fit for any country
-        return Words::tr("Dispose of contents and container by local rules.");
+        return HazardTexts::tr("Dispose of contents and container by local rules.");
     }
     return {};
 }
@@ -154,7 +156,9 @@ QString hazard_statements(const Hazard& hazard) {
     return all.join(QLatin1Char(' '));
 }
 
-QString protection_words(const Hazard& hazard) { return all_of(hazard, {P::p280}); }
+QString protection_words(const Hazard& hazard) {
+    return all_of(hazard, {P::p280});
+}
 
 QString handling_words(const Hazard& hazard) {
     const QString listed = all_of(hazard, {P::p261, P::p264, P::p270, P::p405, P::p501});
@@ -162,7 +166,7 @@ QString handling_words(const Hazard& hazard) {
         return {};
     }
     //: on a hazard label, after the standard's precautions: where to keep it
-    const QString keeping = Words::tr("Keep airtight, away from children, food and animals.");
+    const QString keeping = HazardTexts::tr("Keep airtight, away from children, food and animals.");
     return listed + QLatin1Char(' ') + keeping;
 }
 
@@ -170,19 +174,19 @@ LedText first_aid(LabelPiece piece, const Hazard& hazard) {
     switch (piece) {
     case LabelPiece::first_aid_eyes: {
         //: bold lead on a hazard label, before what to do
-        const QString lead = Words::tr("If in eyes:");
+        const QString lead = HazardTexts::tr("If in eyes:");
         const QString words = eye_words(hazard);
         return words.isEmpty() ? LedText{} : LedText{lead, words};
     }
     case LabelPiece::first_aid_skin: {
         //: bold lead on a hazard label, before what to do
-        const QString lead = Words::tr("If on skin:");
+        const QString lead = HazardTexts::tr("If on skin:");
         const QString words = skin_words(hazard);
         return words.isEmpty() ? LedText{} : LedText{lead, words};
     }
     case LabelPiece::first_aid_swallowed: {
         //: bold lead on a hazard label, before what to do
-        const QString lead = Words::tr("If swallowed:");
+        const QString lead = HazardTexts::tr("If swallowed:");
         const QString words = all_of(hazard, {P::p330, P::p301_p312, P::p301_p317});
         return words.isEmpty() ? LedText{} : LedText{lead, words};
     }

@@ -11,7 +11,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LabelFactsWords {
     Q_DECLARE_TR_FUNCTIONS(Label)
 };
 
@@ -27,15 +27,15 @@ std::vector<Fact> LabelSetter::facts() const {
     std::vector<Fact> all;
     if (m_content.sealed && keeps(LabelPiece::sealed)) {
         //: on a label, before a date
-        all.push_back({Words::tr("Sealed"), day(m_content.sealed)});
+        all.push_back({LabelFactsWords::tr("Sealed"), day(m_content.sealed)});
     }
     if (m_content.rest_until && keeps(LabelPiece::rest_until)) {
         //: on a label, before a date
-        all.push_back({Words::tr("Rest until"), day(m_content.rest_until)});
+        all.push_back({LabelFactsWords::tr("Rest until"), day(m_content.rest_until)});
     }
     if (m_content.use_by) {
         //: on a label, before a date
-        all.push_back({Words::tr("Use by"), day(m_content.use_by), true});
+        all.push_back({LabelFactsWords::tr("Use by"), day(m_content.use_by), true});
     }
     return all;
 }
@@ -50,7 +50,8 @@ bool LabelSetter::place_facts_in_rows() {
     m_y += 0.6;
     for (const Fact& fact : facts()) {
         rows.push_back({PaperText({plain(fact.name)}, Qt::AlignLeft, m_style.faces),
-                        PaperText({{fact.value, fact.large ? points(1.75, 10) : m_plan.body_points, true}}, Qt::AlignLeft, m_style.faces)});
+                        PaperText({{fact.value, fact.large ? points(1.75, 10) : m_plan.body_points, true}},
+                                  Qt::AlignLeft, m_style.faces)});
         name_width = std::max(name_width, rows.back().name.natural_width());
     }
     for (Row& row : rows) {
@@ -74,7 +75,7 @@ bool LabelSetter::place_facts_in_lines() {
     for (const Fact& fact : facts()) {
         if (!fact.large) {
             //: on a small label: %1 is "Sealed" or "Rest until", %2 a date
-            line.append(Words::tr("%1 %2").arg(fact.name.toLower(), fact.value));
+            line.append(LabelFactsWords::tr("%1 %2").arg(fact.name.toLower(), fact.value));
         }
     }
     if (keeps(LabelPiece::batch)) {
@@ -90,28 +91,28 @@ bool LabelSetter::place_facts_in_lines() {
         return true;
     }
     //: on a label; %1 is a date
-    return place_line({{Words::tr("Use by %1").arg(day(m_content.use_by)), points(1.5, 9), true}});
+    return place_line({{LabelFactsWords::tr("Use by %1").arg(day(m_content.use_by)), points(1.5, 9), true}});
 }
 
 std::vector<QString> LabelSetter::names_to_write_on() const {
     std::vector<QString> names;
     if (m_content.kind == LabelKind::bag) {
         //: on a label, before a line to write the number of strips on
-        names.push_back(Words::tr("Strips"));
+        names.push_back(LabelFactsWords::tr("Strips"));
     }
     //: on a label, before a line to write on
-    names.push_back(Words::tr("Weight"));
+    names.push_back(LabelFactsWords::tr("Weight"));
     //: on a label, before a line to write a date on
-    names.push_back(Words::tr("Sealed"));
+    names.push_back(LabelFactsWords::tr("Sealed"));
     if (m_content.kind == LabelKind::bag) {
         //: on a label, before a line to write a date on
-        names.push_back(Words::tr("Use by"));
+        names.push_back(LabelFactsWords::tr("Use by"));
     }
     return names;
 }
 
 bool LabelSetter::place_write_lines() {
-    const double row_height = m_plan.roomy ? 7.0 : 5.4;
+    const double height_of_a_row = m_plan.roomy ? 7.0 : 5.4;
     constexpr double least_line = 13; // mm that a pen needs for a date
     const std::size_t across = m_plan.roomy ? 1 : 2;
     const std::vector<QString> names = names_to_write_on();
@@ -127,11 +128,11 @@ bool LabelSetter::place_write_lines() {
                 return false;
             }
             name.break_lines(name.natural_width());
-            const double base = m_y + row_height - 0.6;
+            const double base = m_y + height_of_a_row - 0.6;
             m_label.texts.push_back({name, {x, base - name.height() * 0.86}, name.natural_width()});
             m_label.write_lines.emplace_back(from, base, to, base);
         }
-        m_y += row_height;
+        m_y += height_of_a_row;
     }
     return true;
 }

@@ -13,15 +13,16 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LabelLayoutWords {
     Q_DECLARE_TR_FUNCTIONS(Label)
 };
 
 constexpr double point_step = 0.5;
-constexpr double size_step = 0.5;    // mm, in the search for the least size
+constexpr double size_step = 0.5;     // mm, in the search for the least size
 constexpr double largest_label = 400; // mm
 
-std::optional<LabelLayout> set_at_least(const LabelContent& content, QSizeF size, const LabelStyle& style, LabelPieces kept) {
+std::optional<LabelLayout> set_at_least(const LabelContent& content, QSizeF size, const LabelStyle& style,
+                                        LabelPieces kept) {
     for (const bool below : {false, true}) {
         if (auto label = set_label(content, size, style, {kept, least_body_points, false, below})) {
             return label;
@@ -99,7 +100,8 @@ QSizeF least_size(const LabelContent& content, QSizeF size, const LabelStyle& st
     };
     // Taller with the same width, wider with the same height, and both together.
     for (double grow = 0; grow <= largest_label; grow += size_step) {
-        const std::array<QSizeF, 3> candidates = {QSizeF(from.width(), from.height() + grow), QSizeF(from.width() + grow, from.height()),
+        const std::array<QSizeF, 3> candidates = {QSizeF(from.width(), from.height() + grow),
+                                                  QSizeF(from.width() + grow, from.height()),
                                                   QSizeF(from.width() + grow, from.height() + grow)};
         for (const QSizeF& candidate : candidates) {
             if (minimum_fits(content, candidate, style)) {
@@ -117,8 +119,8 @@ QSizeF least_size(const LabelContent& content, QSizeF size, const LabelStyle& st
 
 } // namespace
 
-tl::expected<LabelLayout, LabelTooSmall> lay_out_label(const LabelContent& content, QSizeF size, const LabelStyle& style,
-                                                       const LabelPlan* like) {
+tl::expected<LabelLayout, LabelTooSmall> lay_out_label(const LabelContent& content, QSizeF size,
+                                                       const LabelStyle& style, const LabelPlan* like) {
     const LabelPieces all = pieces_of(content, style);
     if (like != nullptr) {
         if (auto label = set_label(content, size, style, *like)) {
@@ -136,11 +138,14 @@ tl::expected<LabelLayout, LabelTooSmall> lay_out_label(const LabelContent& conte
 }
 
 QString too_small_words(const LabelTooSmall& refusal, const QLocale& locale) {
-    const auto length = [&](double mm) { return locale.toString(mm, 'f', std::abs(mm - std::round(mm)) < 0.01 ? 0 : 1); };
+    const auto length = [&](double mm) {
+        return locale.toString(mm, 'f', std::abs(mm - std::round(mm)) < 0.01 ? 0 : 1);
+    };
     //: refusal of a label size; %1 and %2 are a width and a height in mm
-    return Words::tr("This label is too small: code, use by, signal word, pictograms and hazard statements must all be on it and "
-                     "readable. The least that would do is %1 x %2 mm.")
-        .arg(length(refusal.least.width()), length(refusal.least.height()));
+    return LabelLayoutWords::
+        tr("This label is too small: code, use by, signal word, pictograms and hazard statements must all be on it and "
+           "readable. The least that would do is %1 x %2 mm.")
+            .arg(length(refusal.least.width()), length(refusal.least.height()));
 }
 
 } // namespace soakbook::ui

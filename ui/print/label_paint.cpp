@@ -9,7 +9,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LabelPaintWords {
     Q_DECLARE_TR_FUNCTIONS(LabelTestPage)
 };
 
@@ -75,9 +75,11 @@ void paint_test_page(QPainter& painter, const LabelSheet& sheet) {
         draw_ruler(painter, sheet.page.height(), true);
     }
     //: on a test page for label sheets; the person holds the print against an empty label sheet
-    PaperText how({{Words::tr("Hold this page against a sheet of labels and a window. Measure how far the lines are off, and enter "
-                              "it as the offset: right and down are positive."),
-                    sheet.label.height() > 34 ? 7.5 : 6.0}});
+    PaperText how(
+        {{LabelPaintWords::tr(
+              "Hold this page against a sheet of labels and a window. Measure how far the lines are off, and enter "
+              "it as the offset: right and down are positive."),
+          sheet.label.height() > 34 ? 7.5 : 6.0}});
     // In the second column, clear of the ruler, the label's number and its middle.
     const int where = sheet.columns > 1 ? 1 : 0;
     const QRectF label = sheet.label_at(sheet.rows > 1 ? sheet.columns + where : where);

@@ -14,7 +14,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LabelPrinterWords {
     Q_DECLARE_TR_FUNCTIONS(LabelPrinter)
 };
 
@@ -42,8 +42,8 @@ std::vector<LabelPiece> LabelRun::left_out() const {
     return pieces;
 }
 
-tl::expected<LabelRun, LabelRefusal> set_labels(const std::vector<LabelContent>& contents, const LabelSheet& sheet, int start,
-                                                LabelStyle style) {
+tl::expected<LabelRun, LabelRefusal> set_labels(const std::vector<LabelContent>& contents, const LabelSheet& sheet,
+                                                int start, LabelStyle style) {
     style.dots_per_inch = sheet.dots_per_inch;
     LabelRun run{sheet, std::clamp(start, 0, std::max(0, sheet.labels_a_page() - 1)), {}};
     run.labels.reserve(contents.size());
@@ -88,13 +88,13 @@ PagedPaper paper_of(std::shared_ptr<const LabelRun> run) {
         }
     };
     //: title of a PDF file with labels
-    const QString title = Words::tr("Labels");
+    const QString title = LabelPrinterWords::tr("Labels");
     return {page, pages, std::move(paint), title};
 }
 
 PagedPaper test_page_of(const LabelSheet& sheet) {
     //: title of a PDF file with one page to test a label sheet
-    const QString title = Words::tr("Test page for labels");
+    const QString title = LabelPrinterWords::tr("Test page for labels");
     return {sheet.page, 1, [sheet](QPainter& painter, int) { paint_test_page(painter, sheet); }, title};
 }
 

@@ -10,7 +10,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LabelSheetWords {
     Q_DECLARE_TR_FUNCTIONS(LabelSheet)
 };
 
@@ -46,7 +46,13 @@ QRectF LabelSheet::label_at(int n) const {
 }
 
 LabelSheet roll_label(QSizeF label) {
-    return {.page = label, .label = label, .columns = 1, .rows = 1, .left = 0, .top = 0, .pitch_x = label.width(),
+    return {.page = label,
+            .label = label,
+            .columns = 1,
+            .rows = 1,
+            .left = 0,
+            .top = 0,
+            .pitch_x = label.width(),
             .pitch_y = label.height()};
 }
 
@@ -54,8 +60,22 @@ std::vector<LabelSheet> stock_sheets() {
     const QSizeF a4(210, 297);
     const QSizeF letter(8.5 * inch, 11 * inch);
     return {
-        {.page = a4, .label = {63.5, 38.1}, .columns = 3, .rows = 7, .left = 7.25, .top = 15.15, .pitch_x = 66.0, .pitch_y = 38.1},
-        {.page = a4, .label = {99.1, 67.7}, .columns = 2, .rows = 4, .left = 4.65, .top = 13.1, .pitch_x = 101.6, .pitch_y = 67.7},
+        {.page = a4,
+         .label = {63.5, 38.1},
+         .columns = 3,
+         .rows = 7,
+         .left = 7.25,
+         .top = 15.15,
+         .pitch_x = 66.0,
+         .pitch_y = 38.1},
+        {.page = a4,
+         .label = {99.1, 67.7},
+         .columns = 2,
+         .rows = 4,
+         .left = 4.65,
+         .top = 13.1,
+         .pitch_x = 101.6,
+         .pitch_y = 67.7},
         {.page = a4, .label = {70, 37}, .columns = 3, .rows = 8, .left = 0, .top = 0.5, .pitch_x = 70, .pitch_y = 37},
         {.page = letter,
          .label = {4 * inch, 2 * inch},
@@ -70,23 +90,24 @@ std::vector<LabelSheet> stock_sheets() {
 
 QString sheet_name(const LabelSheet& sheet) {
     //: a label's width and height
-    const QString size = Words::tr("%1 x %2 mm").arg(number(sheet.label.width(), 1), number(sheet.label.height(), 1));
+    const QString size =
+        LabelSheetWords::tr("%1 x %2 mm").arg(number(sheet.label.width(), 1), number(sheet.label.height(), 1));
     if (sheet.is_roll()) {
         //: %1 is a size such as "62 x 100 mm"
-        return Words::tr("%1, roll").arg(size);
+        return LabelSheetWords::tr("%1, roll").arg(size);
     }
     if (same(sheet.page, {210, 297})) {
         //: %1 is a label's size, %2 how many of them are on one sheet of A4 paper
-        return Words::tr("%1, %2 on A4").arg(size).arg(sheet.labels_a_page());
+        return LabelSheetWords::tr("%1, %2 on A4").arg(size).arg(sheet.labels_a_page());
     }
     if (same(sheet.page, {8.5 * inch, 11 * inch})) {
         //: %1 and %2 are a label's width and height in inches, %3 how many of them are on one sheet of Letter paper
-        return Words::tr("%1 x %2 in, %3 on Letter")
+        return LabelSheetWords::tr("%1 x %2 in, %3 on Letter")
             .arg(number(sheet.label.width() / inch, 3), number(sheet.label.height() / inch, 3))
             .arg(sheet.labels_a_page());
     }
     //: %1 is a label's size, %2 how many are on a sheet, %3 and %4 the sheet's width and height in mm
-    return Words::tr("%1, %2 on %3 x %4 mm")
+    return LabelSheetWords::tr("%1, %2 on %3 x %4 mm")
         .arg(size)
         .arg(sheet.labels_a_page())
         .arg(number(sheet.page.width(), 1), number(sheet.page.height(), 1));
@@ -121,22 +142,24 @@ QString sheet_fault_words(SheetFault fault) {
     switch (fault) {
     case SheetFault::no_labels:
         //: why labels cannot be printed on a sheet of these dimensions
-        return Words::tr("A sheet needs at least one column and one row of labels.");
+        return LabelSheetWords::tr("A sheet needs at least one column and one row of labels.");
     case SheetFault::label_too_small:
         //: why labels cannot be printed on a sheet of these dimensions
-        return Words::tr("A label must be at least 10 mm wide and 10 mm high.");
+        return LabelSheetWords::tr("A label must be at least 10 mm wide and 10 mm high.");
     case SheetFault::page_too_large:
         //: why labels cannot be printed on a sheet of these dimensions
-        return Words::tr("The sheet is larger than two metres: check its width and height.");
+        return LabelSheetWords::tr("The sheet is larger than two metres: check its width and height.");
     case SheetFault::off_the_page:
         //: why labels cannot be printed on a sheet of these dimensions
-        return Words::tr("Labels reach over the edge of the sheet: check the margins, the steps and how many there are.");
+        return LabelSheetWords::tr(
+            "Labels reach over the edge of the sheet: check the margins, the steps and how many there are.");
     case SheetFault::overlap:
         //: why labels cannot be printed on a sheet of these dimensions
-        return Words::tr("Labels lie over each other: the step from one to the next must be at least the label's size.");
+        return LabelSheetWords::tr(
+            "Labels lie over each other: the step from one to the next must be at least the label's size.");
     case SheetFault::offset_too_far:
         //: why labels cannot be printed on a sheet of these dimensions
-        return Words::tr("The offset is for what a printer is off: 20 mm at the most.");
+        return LabelSheetWords::tr("The offset is for what a printer is off: 20 mm at the most.");
     }
     return {};
 }

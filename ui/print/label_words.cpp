@@ -7,7 +7,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LabelTexts {
     Q_DECLARE_TR_FUNCTIONS(Label)
 };
 
@@ -17,49 +17,49 @@ QString label_piece_name(LabelPiece piece) {
     switch (piece) {
     case LabelPiece::handling:
         //: piece of a label, within a list of what was left out
-        return Words::tr("precautions for handling and keeping");
+        return LabelTexts::tr("precautions for handling and keeping");
     case LabelPiece::protection:
         //: piece of a label, within a list of what was left out
-        return Words::tr("gloves and eye protection");
+        return LabelTexts::tr("gloves and eye protection");
     case LabelPiece::first_aid_skin:
         //: piece of a label, within a list of what was left out
-        return Words::tr("first aid for the skin");
+        return LabelTexts::tr("first aid for the skin");
     case LabelPiece::first_aid_swallowed:
         //: piece of a label, within a list of what was left out
-        return Words::tr("first aid when swallowed");
+        return LabelTexts::tr("first aid when swallowed");
     case LabelPiece::first_aid_eyes:
         //: piece of a label, within a list of what was left out
-        return Words::tr("first aid for the eyes");
+        return LabelTexts::tr("first aid for the eyes");
     case LabelPiece::maker:
         //: piece of a label, within a list of what was left out
-        return Words::tr("who made it");
+        return LabelTexts::tr("who made it");
     case LabelPiece::bag_number:
         //: piece of a label, within a list of what was left out
-        return Words::tr("which bag of how many");
+        return LabelTexts::tr("which bag of how many");
     case LabelPiece::rest_until:
         //: piece of a label, within a list of what was left out
-        return Words::tr("rest until");
+        return LabelTexts::tr("rest until");
     case LabelPiece::batch:
         //: piece of a label, within a list of what was left out
-        return Words::tr("batch");
+        return LabelTexts::tr("batch");
     case LabelPiece::strength:
         //: piece of a label, within a list of what was left out
-        return Words::tr("strength");
+        return LabelTexts::tr("strength");
     case LabelPiece::sealed:
         //: piece of a label, within a list of what was left out
-        return Words::tr("sealed");
+        return LabelTexts::tr("sealed");
     case LabelPiece::own_use:
         //: piece of a label, within a list of what was left out
-        return Words::tr("the line on own use");
+        return LabelTexts::tr("the line on own use");
     case LabelPiece::acid_per_strip:
         //: piece of a label, within a list of what was left out
-        return Words::tr("acid per strip");
+        return LabelTexts::tr("acid per strip");
     case LabelPiece::amount:
         //: piece of a label, within a list of what was left out
-        return Words::tr("how much is in it");
+        return LabelTexts::tr("how much is in it");
     case LabelPiece::square:
         //: piece of a label, within a list of what was left out
-        return Words::tr("the square to scan");
+        return LabelTexts::tr("the square to scan");
     }
     return {};
 }
@@ -73,7 +73,7 @@ QString left_out_words(const std::vector<LabelPiece>& left_out) {
         names.append(label_piece_name(piece));
     }
     //: %1 is a list such as "precautions, first aid for the skin"
-    return Words::tr("Left out for want of room: %1.").arg(names.join(QStringLiteral(", ")));
+    return LabelTexts::tr("Left out for want of room: %1.").arg(names.join(QStringLiteral(", ")));
 }
 
 QString strength_words(const LabelContent& content) {
@@ -81,24 +81,24 @@ QString strength_words(const LabelContent& content) {
         return {};
     }
     //: on a label; %1 is a strength with its per cent sign; of the dihydrate, by mass
-    return Words::tr("Oxalic acid %1 in glycerine.").arg(content.strength);
+    return LabelTexts::tr("Oxalic acid %1 in glycerine.").arg(content.strength);
 }
 
 QString amount_words(const LabelContent& content) {
     if (content.kind == LabelKind::pail) {
         if (content.mass.isEmpty() || content.reserved) {
             //: on a pail's label: the liquid that strips are soaked in
-            return Words::tr("Soak liquid");
+            return LabelTexts::tr("Soak liquid");
         }
         //: on a pail's label; %1 is a mass with its unit
-        return Words::tr("Soak liquid, %1").arg(content.mass);
+        return LabelTexts::tr("Soak liquid, %1").arg(content.mass);
     }
     if (!content.strips || content.reserved) {
         //: on a bag's label when the count is still to be written in
-        return Words::tr("Oxalic acid strips");
+        return LabelTexts::tr("Oxalic acid strips");
     }
     //: on a bag's label
-    return Words::tr("%n oxalic acid strips", nullptr, *content.strips);
+    return LabelTexts::tr("%n oxalic acid strips", nullptr, *content.strips);
 }
 
 QString acid_words(const LabelContent& content) {
@@ -106,7 +106,7 @@ QString acid_words(const LabelContent& content) {
         return {};
     }
     //: on a bag's label, after the number of strips; %1 is a mass with its unit, of oxalic acid dihydrate in one strip
-    return Words::tr("%1 acid each").arg(content.acid_per_strip);
+    return LabelTexts::tr("%1 acid each").arg(content.acid_per_strip);
 }
 
 QString batch_words(const LabelContent& content) {
@@ -114,7 +114,7 @@ QString batch_words(const LabelContent& content) {
         return {};
     }
     //: on a label; %1 is a batch's code
-    return Words::tr("batch %1").arg(content.batch_code);
+    return LabelTexts::tr("batch %1").arg(content.batch_code);
 }
 
 QString number_words(const LabelContent& content) {
@@ -123,15 +123,15 @@ QString number_words(const LabelContent& content) {
     }
     if (content.kind == LabelKind::pail) {
         //: on a pail's label
-        return Words::tr("pail %1 of %2").arg(content.number).arg(content.of);
+        return LabelTexts::tr("pail %1 of %2").arg(content.number).arg(content.of);
     }
     //: on a bag's label
-    return Words::tr("bag %1 of %2").arg(content.number).arg(content.of);
+    return LabelTexts::tr("bag %1 of %2").arg(content.number).arg(content.of);
 }
 
 QString own_use_words() {
     //: on every label
-    return Words::tr("Home-made for own use, not for sale.");
+    return LabelTexts::tr("Home-made for own use, not for sale.");
 }
 
 QString maker_words(const LabelContent& content) {
@@ -146,7 +146,7 @@ QString maker_words(const LabelContent& content) {
         }
     }
     //: on a label; %1 is the maker's name, place and telephone
-    return Words::tr("Made by %1").arg(lines.join(QStringLiteral(" · ")));
+    return LabelTexts::tr("Made by %1").arg(lines.join(QStringLiteral(" · ")));
 }
 
 } // namespace soakbook::ui

@@ -9,7 +9,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct MixingSheetWords {
     Q_DECLARE_TR_FUNCTIONS(MixingSheet)
 };
 
@@ -21,76 +21,76 @@ SheetFacts facts_of(const MixingSheet& mixing) {
         }
     };
     //: on the mixing sheet
-    add(Words::tr("Batch"), mixing.batch);
+    add(MixingSheetWords::tr("Batch"), mixing.batch);
     //: on the mixing sheet: the day it is planned for
-    add(Words::tr("Planned for"), mixing.day);
+    add(MixingSheetWords::tr("Planned for"), mixing.day);
     //: on the mixing sheet: the tank
-    add(Words::tr("Tank"), mixing.vessel);
+    add(MixingSheetWords::tr("Tank"), mixing.vessel);
     //: on the mixing sheet
-    add(Words::tr("Strength"), mixing.strength);
+    add(MixingSheetWords::tr("Strength"), mixing.strength);
     //: on the mixing sheet: the whole mass
-    add(Words::tr("All together"), mixing.total);
+    add(MixingSheetWords::tr("All together"), mixing.total);
     //: on the mixing sheet: how high the liquid stands in the tank
-    add(Words::tr("Level mark"), mixing.level_mark);
+    add(MixingSheetWords::tr("Level mark"), mixing.level_mark);
     //: on the mixing sheet: the highest temperature allowed
-    add(Words::tr("Keep under"), mixing.ceiling);
+    add(MixingSheetWords::tr("Keep under"), mixing.ceiling);
     //: on the mixing sheet: how much more the tank would hold
-    add(Words::tr("Room left in the tank"), mixing.room_left);
+    add(MixingSheetWords::tr("Room left in the tank"), mixing.room_left);
     //: on the mixing sheet, before a line to write on
-    facts.facts.push_back({Words::tr("Mixed by"), {}});
+    facts.facts.push_back({MixingSheetWords::tr("Mixed by"), {}});
     //: on the mixing sheet, before a line to write on
-    facts.facts.push_back({Words::tr("Begun on, at"), {}});
+    facts.facts.push_back({MixingSheetWords::tr("Begun on, at"), {}});
     return facts;
 }
 
 SheetTable weighing_table(const MixingSheet& mixing) {
     SheetTable table;
     //: heading on the mixing sheet
-    table.title = Words::tr("Weigh in");
+    table.title = MixingSheetWords::tr("Weigh in");
     table.row_height = 9;
     table.columns = {
         {QString(), 0.4, ColumnKind::tick, 5},
         //: column on the mixing sheet: what goes in
-        {Words::tr("What"), 2.2},
+        {MixingSheetWords::tr("What"), 2.2},
         //: column on the mixing sheet: the lot it is from
-        {Words::tr("Lot"), 1.3},
+        {MixingSheetWords::tr("Lot"), 1.3},
         //: column on the mixing sheet
-        {Words::tr("Planned"), 1.2, ColumnKind::number},
+        {MixingSheetWords::tr("Planned"), 1.2, ColumnKind::number},
         //: column on the mixing sheet: the planned amount in whole containers and a last weighing
-        {Words::tr("In containers"), 2},
+        {MixingSheetWords::tr("In containers"), 2},
         //: column on the mixing sheet, to write in
-        {Words::tr("Weighed"), 1.6, ColumnKind::write_in, 24},
+        {MixingSheetWords::tr("Weighed"), 1.6, ColumnKind::write_in, 24},
         //: column on the mixing sheet, to write in: time of day
-        {Words::tr("At"), 1, ColumnKind::write_in, 16},
+        {MixingSheetWords::tr("At"), 1, ColumnKind::write_in, 16},
     };
     for (const MixingLine& line : mixing.lines) {
         table.rows.push_back({{QString(), line.what, line.lot, line.planned, line.containers}});
     }
     //: instead of the table on a mixing sheet without amounts
-    table.words_when_empty = Words::tr("No amounts are planned yet.");
+    table.words_when_empty = MixingSheetWords::tr("No amounts are planned yet.");
     return table;
 }
 
 SheetTable reading_table(int lines) {
     SheetTable table;
     //: heading on the mixing sheet
-    table.title = Words::tr("Heat and clear");
+    table.title = MixingSheetWords::tr("Heat and clear");
     table.row_height = 7.4;
     table.columns = {
         //: column to write in: day and time of day
-        {Words::tr("Day, time"), 1.4, ColumnKind::write_in},
+        {MixingSheetWords::tr("Day, time"), 1.4, ColumnKind::write_in},
         //: column to write in: temperature by the probe in the liquid
-        {Words::tr("Probe"), 1, ColumnKind::write_in},
+        {MixingSheetWords::tr("Probe"), 1, ColumnKind::write_in},
         //: column to write in: what the thermostat's dial is set to
-        {Words::tr("Dial"), 1, ColumnKind::write_in},
+        {MixingSheetWords::tr("Dial"), 1, ColumnKind::write_in},
         //: column to write in: temperature of the room
-        {Words::tr("Room"), 1, ColumnKind::write_in},
+        {MixingSheetWords::tr("Room"), 1, ColumnKind::write_in},
         //: column to tick: the liquid was stirred
-        {Words::tr("Stirred"), 0.8, ColumnKind::tick},
+        {MixingSheetWords::tr("Stirred"), 0.8, ColumnKind::tick},
         //: column to tick: no crystal to be seen
-        {Words::tr("Clear"), 0.8, ColumnKind::tick},
+        {MixingSheetWords::tr("Clear"), 0.8, ColumnKind::tick},
         //: column to write in
-        {Words::tr("Note"), 2.4, ColumnKind::write_in},
+        {MixingSheetWords::tr("Note"), 2.4, ColumnKind::write_in},
     };
     table.rows = empty_rows(lines);
     return table;
@@ -100,33 +100,32 @@ SheetTable reading_table(int lines) {
 
 PaperSheet sheet_of(const MixingSheet& mixing, const SheetHead& head) {
     //: title of a printed sheet
-    PaperSheet sheet = sheet_with(head, Words::tr("Mixing sheet"), mixing.batch);
+    PaperSheet sheet = sheet_with(head, MixingSheetWords::tr("Mixing sheet"), mixing.batch);
     sheet.blocks.push_back(facts_of(mixing));
     sheet.blocks.push_back(SheetCautions{mixing_cautions()});
-    sheet.blocks.push_back(SheetTicks{
-        //: heading on the mixing sheet, over things to tick
-        Words::tr("Before"),
-        {//: to tick before heating
-         Words::tr("Water seen in the jacket, then the power"),
-         //: to tick before handling acid
-         Words::tr("Goggles, gloves and mask on, rinsing water and eye wash beside"),
-         //: to tick before weighing
-         Words::tr("Scale at zero with the empty vessel, funnel tared away")},
-        false,
-        2});
+    sheet.blocks.push_back(
+        SheetTicks{//: heading on the mixing sheet, over things to tick
+                   MixingSheetWords::tr("Before"),
+                   {//: to tick before heating
+                    MixingSheetWords::tr("Water seen in the jacket, then the power"),
+                    //: to tick before handling acid
+                    MixingSheetWords::tr("Goggles, gloves and mask on, rinsing water and eye wash beside"),
+                    //: to tick before weighing
+                    MixingSheetWords::tr("Scale at zero with the empty vessel, funnel tared away")},
+                   false,
+                   2});
     sheet.blocks.push_back(weighing_table(mixing));
     sheet.blocks.push_back(reading_table(mixing.reading_lines));
-    sheet.blocks.push_back(SheetTicks{
-        //: heading on the mixing sheet
-        Words::tr("Before the soak"),
-        {//: to tick: undissolved acid hides in the tank's outlet
-         Words::tr("Outlet drawn off and poured back"),
-         //: to tick
-         Words::tr("Clear through, no crystal to be seen")},
-        false,
-        2});
+    sheet.blocks.push_back(SheetTicks{//: heading on the mixing sheet
+                                      MixingSheetWords::tr("Before the soak"),
+                                      {//: to tick: undissolved acid hides in the tank's outlet
+                                       MixingSheetWords::tr("Outlet drawn off and poured back"),
+                                       //: to tick
+                                       MixingSheetWords::tr("Clear through, no crystal to be seen")},
+                                      false,
+                                      2});
     //: heading on a printed sheet, over lines to write on
-    sheet.blocks.push_back(SheetNotes{Words::tr("Notes"), 2});
+    sheet.blocks.push_back(SheetNotes{MixingSheetWords::tr("Notes"), 2});
     return sheet;
 }
 

@@ -7,7 +7,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct PaperFailureWords {
     Q_DECLARE_TR_FUNCTIONS(PaperFailure)
 };
 
@@ -17,19 +17,22 @@ QString paper_failure_words(const PaperFailure& failure) {
     switch (failure.fault) {
     case PaperFault::no_space:
         //: %1 is a file's name with its folders
-        return Words::tr("There is no room left for %1. Nothing was written; choose another place or make room.").arg(failure.path);
+        return PaperFailureWords::tr(
+                   "There is no room left for %1. Nothing was written; choose another place or make room.")
+            .arg(failure.path);
     case PaperFault::read_only:
         //: %1 is a file's name with its folders
-        return Words::tr("%1 may not be written to. Choose another name or folder.").arg(failure.path);
+        return PaperFailureWords::tr("%1 may not be written to. Choose another name or folder.").arg(failure.path);
     case PaperFault::no_such_folder:
         //: %1 is a file's name with its folders
-        return Words::tr("The folder for %1 does not exist. Choose another.").arg(failure.path);
+        return PaperFailureWords::tr("The folder for %1 does not exist. Choose another.").arg(failure.path);
     case PaperFault::printer:
         //: the printer refused
-        return Words::tr("The printer took no page. See whether it is switched on and has paper, or save a PDF instead.");
+        return PaperFailureWords::tr(
+            "The printer took no page. See whether it is switched on and has paper, or save a PDF instead.");
     case PaperFault::nothing:
         //: an empty list was to be printed
-        return Words::tr("There is nothing to print.");
+        return PaperFailureWords::tr("There is nothing to print.");
     }
     return {};
 }

@@ -14,8 +14,8 @@ namespace {
 // hinting change where a line breaks.
 constexpr double grain = 100.0;
 constexpr double widest = 1e5; // mm, a line that is never broken
-// A hair more, so that rounding never breaks a line that was given exactly its own width.
-constexpr double hair = 0.02;
+// A rounding_hair more, so that rounding never breaks a line that was given exactly its own width.
+constexpr double rounding_hair = 0.02;
 
 QFont paper_font(const TextRun& run, const PaperFaces& faces) {
     QFont font(run.code ? faces.codes : faces.words);
@@ -60,7 +60,7 @@ double PaperText::longest_word() const {
                 m_longest_word = std::max(m_longest_word, metrics.horizontalAdvance(word) / grain);
             }
         }
-        m_longest_word += hair;
+        m_longest_word += rounding_hair;
     }
     return m_longest_word;
 }
@@ -77,7 +77,7 @@ double PaperText::natural_width() const {
             m_natural_width = std::max(m_natural_width, line.naturalTextWidth() / grain);
         }
         unbroken.endLayout();
-        m_natural_width += hair;
+        m_natural_width += rounding_hair;
     }
     return m_natural_width;
 }

@@ -12,7 +12,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct PrintActionsWords {
     Q_DECLARE_TR_FUNCTIONS(PrintActions)
 };
 
@@ -25,7 +25,7 @@ PrintOutcome print_pages(QWidget* parent, const PagedPaper& paper) {
     QPrintDialog dialog(&printer, parent);
     dialog.setOption(QAbstractPrintDialog::PrintPageRange, false);
     //: title of the window that asks which printer
-    dialog.setWindowTitle(Words::tr("Print"));
+    dialog.setWindowTitle(PrintActionsWords::tr("Print"));
     if (dialog.exec() != QDialog::Accepted) {
         return {};
     }
@@ -33,14 +33,15 @@ PrintOutcome print_pages(QWidget* parent, const PagedPaper& paper) {
         return {false, paper_failure_words(*failure)};
     }
     //: after pages went to the printer
-    return {true, Words::tr("%n page(s) sent to the printer.", nullptr, paper.pages)};
+    return {true, PrintActionsWords::tr("%n page(s) sent to the printer.", nullptr, paper.pages)};
 }
 
 PrintOutcome save_pages(QWidget* parent, const PagedPaper& paper, const QString& suggested) {
     //: title of a window that asks for a file's name
-    const QString path = ask_file_to_write(parent, {Words::tr("Save as PDF"), suggested,
+    const QString path = ask_file_to_write(parent, {PrintActionsWords::tr("Save as PDF"),
+                                                    suggested,
                                                     //: kind of file
-                                                    {Words::tr("PDF (*.pdf)")}});
+                                                    {PrintActionsWords::tr("PDF (*.pdf)")}});
     if (path.isEmpty()) {
         return {};
     }
@@ -48,7 +49,7 @@ PrintOutcome save_pages(QWidget* parent, const PagedPaper& paper, const QString&
         return {false, paper_failure_words(*failure)};
     }
     //: after saving; %1 is a file's name
-    return {true, Words::tr("Saved as %1.").arg(path)};
+    return {true, PrintActionsWords::tr("Saved as %1.").arg(path)};
 }
 
 } // namespace soakbook::ui

@@ -9,7 +9,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct RecordSheetsWords {
     Q_DECLARE_TR_FUNCTIONS(RecordSheets)
 };
 
@@ -17,7 +17,7 @@ struct Words {
 
 PaperSheet sheet_of(const BatchSheet& batch, const SheetHead& head) {
     //: title of a printed sheet; %1 is a batch's code
-    PaperSheet sheet = sheet_with(head, Words::tr("Batch %1").arg(batch.batch), batch.state);
+    PaperSheet sheet = sheet_with(head, RecordSheetsWords::tr("Batch %1").arg(batch.batch), batch.state);
     sheet.blocks.push_back(SheetFacts{batch.facts, 2});
     for (const BatchPart& part : batch.parts) {
         if (part.table.columns.empty()) {
@@ -29,7 +29,7 @@ PaperSheet sheet_of(const BatchSheet& batch, const SheetHead& head) {
         table.title = part.sentence.isEmpty() ? part.title : part.title + QStringLiteral(" · ") + part.sentence;
         if (table.words_when_empty.isEmpty()) {
             //: instead of a table of a batch sheet
-            table.words_when_empty = Words::tr("Nothing is written down.");
+            table.words_when_empty = RecordSheetsWords::tr("Nothing is written down.");
         }
         sheet.blocks.push_back(table);
     }
@@ -38,55 +38,55 @@ PaperSheet sheet_of(const BatchSheet& batch, const SheetHead& head) {
 
 PaperSheet sheet_of(const RegisterSheet& book, const SheetHead& head) {
     //: title of a printed sheet: the register of treatments
-    PaperSheet sheet = sheet_with(head, Words::tr("Register of treatments"), book.range, true);
+    PaperSheet sheet = sheet_with(head, RecordSheetsWords::tr("Register of treatments"), book.range, true);
     SheetFacts facts;
     if (!book.keeper.isEmpty()) {
         //: on the register
-        facts.facts.push_back({Words::tr("Keeper"), book.keeper});
+        facts.facts.push_back({RecordSheetsWords::tr("Keeper"), book.keeper});
     }
     if (!book.total.isEmpty()) {
         //: on the register
-        facts.facts.push_back({Words::tr("Together"), book.total});
+        facts.facts.push_back({RecordSheetsWords::tr("Together"), book.total});
     }
     sheet.blocks.push_back(facts);
     SheetTable table;
     table.columns = {
         //: column of the register: the day strips were hung
-        {Words::tr("In"), 1, ColumnKind::date},
+        {RecordSheetsWords::tr("In"), 1, ColumnKind::date},
         //: column of the register: the day strips were pulled
-        {Words::tr("Out"), 1, ColumnKind::date},
+        {RecordSheetsWords::tr("Out"), 1, ColumnKind::date},
         //: column of the register
-        {Words::tr("Yard"), 1.2},
+        {RecordSheetsWords::tr("Yard"), 1.2},
         //: column of the register: number or group, and how many colonies
-        {Words::tr("Hives"), 1},
+        {RecordSheetsWords::tr("Hives"), 1},
         //: column of the register: what was used
-        {Words::tr("Product"), 1.6},
+        {RecordSheetsWords::tr("Product"), 1.6},
         //: column of the register: a code
-        {Words::tr("Bag"), 0.8, ColumnKind::code},
+        {RecordSheetsWords::tr("Bag"), 0.8, ColumnKind::code},
         //: column of the register: a code
-        {Words::tr("Batch"), 0.8, ColumnKind::code},
+        {RecordSheetsWords::tr("Batch"), 0.8, ColumnKind::code},
         //: column of the register: how many
-        {Words::tr("Strips"), 0.6, ColumnKind::number},
+        {RecordSheetsWords::tr("Strips"), 0.6, ColumnKind::number},
         //: column of the register; %1 is a unit of mass
-        {Words::tr("Acid, %1").arg(book.acid_unit), 0.7, ColumnKind::number},
+        {RecordSheetsWords::tr("Acid, %1").arg(book.acid_unit), 0.7, ColumnKind::number},
         //: column of the register: strips pulled and missing
-        {Words::tr("Pulled"), 1},
+        {RecordSheetsWords::tr("Pulled"), 1},
         //: column of the register: waiting time until harvest
-        {Words::tr("Withdrawal"), 1},
+        {RecordSheetsWords::tr("Withdrawal"), 1},
         //: column of the register: who did it
-        {Words::tr("By"), 0.8},
+        {RecordSheetsWords::tr("By"), 0.8},
         //: column of the register
-        {Words::tr("Note"), 1.8},
+        {RecordSheetsWords::tr("Note"), 1.8},
     };
     for (const RegisterLine& line : book.lines) {
         SheetRow row;
-        row.cells = {line.day_in, line.day_out, line.yard,   line.hives,      line.product, line.bag,  line.batch,
+        row.cells = {line.day_in, line.day_out, line.yard,   line.hives,      line.product, line.bag, line.batch,
                      line.strips, line.acid,    line.pulled, line.withdrawal, line.by,      line.note};
         row.struck = line.made_void;
         table.rows.push_back(row);
     }
     //: instead of the table of the register
-    table.words_when_empty = Words::tr("No treatment falls into this range.");
+    table.words_when_empty = RecordSheetsWords::tr("No treatment falls into this range.");
     sheet.blocks.push_back(table);
     sheet.blocks.push_back(SheetCautions{register_cautions()});
     return sheet;

@@ -11,7 +11,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct SheetPagesWords {
     Q_DECLARE_TR_FUNCTIONS(PaperSheet)
 };
 
@@ -32,14 +32,17 @@ SheetSetter::SheetSetter(const PaperSheet& sheet) : m_sheet(sheet), m_size(sheet
     turn_page();
 }
 
-double SheetSetter::bottom() const { return m_size.height() - m_sheet.page.margins.bottom() - foot_height; }
+double SheetSetter::bottom() const {
+    return m_size.height() - m_sheet.page.margins.bottom() - foot_height;
+}
 
 void SheetSetter::turn_page() {
     m_pages.pages.emplace_back();
     m_y = m_sheet.page.margins.top();
     if (m_pages.pages.size() > 1) {
         // Overleaf one still knows which sheet it is.
-        const QString title = m_sheet.subtitle.isEmpty() ? m_sheet.title : m_sheet.title + QStringLiteral(" · ") + m_sheet.subtitle;
+        const QString title =
+            m_sheet.subtitle.isEmpty() ? m_sheet.title : m_sheet.title + QStringLiteral(" · ") + m_sheet.subtitle;
         PaperText running({{title, sheet_small_points, true}});
         running.break_lines(width());
         put(running, {left(), m_y});
@@ -95,14 +98,14 @@ void SheetSetter::set_foot() {
     QStringList parts = {m_sheet.workbook, m_sheet.entry};
     if (!m_sheet.printed.isEmpty()) {
         //: at the foot of a printed sheet; %1 is a date
-        parts.append(Words::tr("printed %1").arg(m_sheet.printed));
+        parts.append(SheetPagesWords::tr("printed %1").arg(m_sheet.printed));
     }
     parts.removeAll(QString());
     for (int i = 0; i < pages; ++i) {
         SheetPageInk& at = m_pages.pages[static_cast<std::size_t>(i)];
         at.rules.push_back({QLineF(left(), y - 1, left() + width(), y - 1), 0.15});
         //: at the foot of a printed sheet
-        PaperText number({{Words::tr("page %1 of %2").arg(i + 1).arg(pages), sheet_small_points}});
+        PaperText number({{SheetPagesWords::tr("page %1 of %2").arg(i + 1).arg(pages), sheet_small_points}});
         const double number_width = number.natural_width();
         number.break_lines(number_width);
         at.texts.push_back({number, {left() + width() - number_width, y}, 0, number.line_count(), false});
@@ -125,7 +128,8 @@ void SheetSetter::set_block(const SheetText& block) {
 // What is said comes first, what is to be written in stands together under it.
 void SheetSetter::set_block(const SheetFacts& block) {
     std::vector<SheetFact> said = block.facts;
-    const auto to_write = std::stable_partition(said.begin(), said.end(), [](const SheetFact& fact) { return !fact.value.isEmpty(); });
+    const auto to_write =
+        std::stable_partition(said.begin(), said.end(), [](const SheetFact& fact) { return !fact.value.isEmpty(); });
     set_facts({said.begin(), to_write}, block.columns);
     set_facts({to_write, said.end()}, block.columns);
 }
@@ -140,7 +144,8 @@ void SheetSetter::set_facts(const std::vector<SheetFact>& facts, int across) {
         double height = 0;
         for (std::size_t k = i; k < end; ++k) {
             const SheetFact& fact = facts[k];
-            texts.emplace_back(std::vector<TextRun>{{fact.name + QStringLiteral("  "), sheet_points}, {fact.value, sheet_points, true}});
+            texts.emplace_back(std::vector<TextRun>{{fact.name + QStringLiteral("  "), sheet_points},
+                                                    {fact.value, sheet_points, true}});
             texts.back().break_lines(cell);
             height = std::max(height, fact.value.isEmpty() ? write_height : texts.back().height() + 0.6);
         }
@@ -217,7 +222,9 @@ void SheetSetter::set_block(const SheetNotes& block) {
     m_y += 1;
 }
 
-void SheetSetter::set_block(const SheetTable& block) { TableSetter(*this, block).set(); }
+void SheetSetter::set_block(const SheetTable& block) {
+    TableSetter(*this, block).set();
+}
 
 SheetPages SheetSetter::set() {
     set_title();
@@ -230,7 +237,9 @@ SheetPages SheetSetter::set() {
     return std::move(m_pages);
 }
 
-SheetPages set_pages(const PaperSheet& sheet) { return SheetSetter(sheet).set(); }
+SheetPages set_pages(const PaperSheet& sheet) {
+    return SheetSetter(sheet).set();
+}
 
 void paint_sheet_page(QPainter& painter, const SheetPageInk& page) {
     painter.save();
@@ -260,6 +269,8 @@ PagedPaper paper_of(std::shared_ptr<const SheetPages> pages) {
     return {page, count, std::move(paint), title};
 }
 
-PagedPaper paper_of(const PaperSheet& sheet) { return paper_of(std::make_shared<const SheetPages>(set_pages(sheet))); }
+PagedPaper paper_of(const PaperSheet& sheet) {
+    return paper_of(std::make_shared<const SheetPages>(set_pages(sheet)));
+}
 
 } // namespace soakbook::ui

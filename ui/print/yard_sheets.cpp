@@ -9,7 +9,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct YardSheetsWords {
     Q_DECLARE_TR_FUNCTIONS(YardSheets)
 };
 
@@ -28,28 +28,28 @@ QString subtitle(const QStringList& parts) {
 SheetTable bag_table(const std::vector<BagToTake>& bags) {
     SheetTable table;
     //: heading on a run sheet or load-out
-    table.title = Words::tr("Bags to take");
+    table.title = YardSheetsWords::tr("Bags to take");
     table.row_height = 7;
     table.columns = {
         {QString(), 0.4, ColumnKind::tick, 5},
         //: column: a bag's code
-        {Words::tr("Bag"), 1, ColumnKind::code},
+        {YardSheetsWords::tr("Bag"), 1, ColumnKind::code},
         //: column: number of strips left in a bag
-        {Words::tr("Strips in it"), 0.9, ColumnKind::number},
+        {YardSheetsWords::tr("Strips in it"), 0.9, ColumnKind::number},
         //: column: a date
-        {Words::tr("Use by"), 1.3, ColumnKind::date},
+        {YardSheetsWords::tr("Use by"), 1.3, ColumnKind::date},
         //: column: where a bag stands
-        {Words::tr("Stands"), 1.6},
+        {YardSheetsWords::tr("Stands"), 1.6},
         //: column
-        {Words::tr("Note"), 2},
+        {YardSheetsWords::tr("Note"), 2},
         //: column to write in: strips left in the bag when one comes back
-        {Words::tr("Brought back"), 1.2, ColumnKind::write_in, 18},
+        {YardSheetsWords::tr("Brought back"), 1.2, ColumnKind::write_in, 18},
     };
     for (const BagToTake& bag : bags) {
         table.rows.push_back({{QString(), bag.code, bag.strips, bag.use_by, bag.place, bag.note}});
     }
     //: instead of the table of bags
-    table.words_when_empty = Words::tr("No bags are set aside yet.");
+    table.words_when_empty = YardSheetsWords::tr("No bags are set aside yet.");
     return table;
 }
 
@@ -58,19 +58,19 @@ SheetTable hive_table(const RunSheet& run) {
     table.row_height = 9;
     table.columns = {
         //: column on a run sheet: number of a hive, or name of a group
-        {Words::tr("Hive"), 1.2},
+        {YardSheetsWords::tr("Hive"), 1.2},
         //: column on a run sheet: frames of bees
-        {Words::tr("Bees"), 0.7, ColumnKind::number},
+        {YardSheetsWords::tr("Bees"), 0.7, ColumnKind::number},
         //: column on a run sheet: strips to hang
-        {Words::tr("Strips"), 0.7, ColumnKind::number},
+        {YardSheetsWords::tr("Strips"), 0.7, ColumnKind::number},
         //: column to tick: done as planned
-        {Words::tr("As planned"), 0.7, ColumnKind::tick},
+        {YardSheetsWords::tr("As planned"), 0.7, ColumnKind::tick},
         //: column to write in: strips really hung
-        {Words::tr("Hung"), 0.9, ColumnKind::write_in, 15},
+        {YardSheetsWords::tr("Hung"), 0.9, ColumnKind::write_in, 15},
         //: column to write in: the bag's code
-        {Words::tr("From bag"), 1.2, ColumnKind::write_in, 20},
+        {YardSheetsWords::tr("From bag"), 1.2, ColumnKind::write_in, 20},
         //: column to write in, with what is known in small print
-        {Words::tr("Note"), 3, ColumnKind::write_in},
+        {YardSheetsWords::tr("Note"), 3, ColumnKind::write_in},
     };
     for (const RunLine& line : run.lines) {
         table.rows.push_back({{line.hive, line.bees, line.strips, QString(), QString(), QString(), line.note}});
@@ -82,120 +82,120 @@ SheetTable hive_table(const RunSheet& run) {
 }
 
 SheetTicks things_to_take() {
-    return {
-        //: heading over things to tick
-        Words::tr("In the car"),
-        {//: to tick
-         Words::tr("Acid-proof gloves and goggles, for each hand that helps"),
-         //: to tick
-         Words::tr("Water to rinse, at least ten litres"),
-         //: to tick
-         Words::tr("A bag or pail with a lid for what is pulled"),
-         //: to tick
-         Words::tr("This paper and a pencil")},
-        false};
+    return {//: heading over things to tick
+            YardSheetsWords::tr("In the car"),
+            {//: to tick
+             YardSheetsWords::tr("Acid-proof gloves and goggles, for each hand that helps"),
+             //: to tick
+             YardSheetsWords::tr("Water to rinse, at least ten litres"),
+             //: to tick
+             YardSheetsWords::tr("A bag or pail with a lid for what is pulled"),
+             //: to tick
+             YardSheetsWords::tr("This paper and a pencil")},
+            false};
 }
 
 } // namespace
 
 PaperSheet sheet_of(const RunSheet& run, const SheetHead& head) {
     //: title of a printed sheet: a line for each hive of a yard, to hang strips by
-    PaperSheet sheet = sheet_with(head, Words::tr("Run sheet"), subtitle({run.yard, run.round, run.day}));
+    PaperSheet sheet = sheet_with(head, YardSheetsWords::tr("Run sheet"), subtitle({run.yard, run.round, run.day}));
     SheetFacts facts;
     //: on a run sheet: strips for all hives together
-    add_fact(facts, Words::tr("Strips in all"), run.total);
+    add_fact(facts, YardSheetsWords::tr("Strips in all"), run.total);
     //: on a run sheet: what the yard's calendar says of flows and supers
-    add_fact(facts, Words::tr("Supers and flow"), run.supers);
+    add_fact(facts, YardSheetsWords::tr("Supers and flow"), run.supers);
     //: on a run sheet, before a line to write on
-    facts.facts.push_back({Words::tr("Hung by"), {}});
+    facts.facts.push_back({YardSheetsWords::tr("Hung by"), {}});
     //: on a run sheet, before a line to write on
-    facts.facts.push_back({Words::tr("On"), {}});
+    facts.facts.push_back({YardSheetsWords::tr("On"), {}});
     sheet.blocks.push_back(facts);
     sheet.blocks.push_back(SheetCautions{hanging_cautions()});
     sheet.blocks.push_back(bag_table(run.bags));
     SheetTable hives = hive_table(run);
     //: heading on a run sheet
-    hives.title = Words::tr("Hives");
+    hives.title = YardSheetsWords::tr("Hives");
     sheet.blocks.push_back(hives);
     return sheet;
 }
 
 PaperSheet sheet_of(const PullList& pull, const SheetHead& head) {
     //: title of a printed sheet: which strips to take out of which hives
-    PaperSheet sheet = sheet_with(head, Words::tr("Pull list"), subtitle({pull.yard, pull.day}));
+    PaperSheet sheet = sheet_with(head, YardSheetsWords::tr("Pull list"), subtitle({pull.yard, pull.day}));
     SheetFacts facts;
     //: on a pull list: strips hanging in all hives together
-    add_fact(facts, Words::tr("Strips hanging"), pull.total);
+    add_fact(facts, YardSheetsWords::tr("Strips hanging"), pull.total);
     //: on a pull list, before a line to write on
-    facts.facts.push_back({Words::tr("Pulled by"), {}});
+    facts.facts.push_back({YardSheetsWords::tr("Pulled by"), {}});
     //: on a pull list, before a line to write on
-    facts.facts.push_back({Words::tr("On"), {}});
+    facts.facts.push_back({YardSheetsWords::tr("On"), {}});
     sheet.blocks.push_back(facts);
     sheet.blocks.push_back(SheetCautions{pulling_cautions()});
     SheetTable table;
     table.row_height = 9;
     table.columns = {
         //: column on a pull list: number of a hive, or name of a group
-        {Words::tr("Hive"), 1.2},
+        {YardSheetsWords::tr("Hive"), 1.2},
         //: column on a pull list: strips hanging
-        {Words::tr("Strips"), 0.7, ColumnKind::number},
+        {YardSheetsWords::tr("Strips"), 0.7, ColumnKind::number},
         //: column: a bag's code
-        {Words::tr("Bag"), 0.9, ColumnKind::code},
+        {YardSheetsWords::tr("Bag"), 0.9, ColumnKind::code},
         //: column on a pull list: the day they were hung
-        {Words::tr("Since"), 1, ColumnKind::date},
+        {YardSheetsWords::tr("Since"), 1, ColumnKind::date},
         //: column on a pull list: from when to when they come out, and how that stands today
-        {Words::tr("Pull"), 1.7},
+        {YardSheetsWords::tr("Pull"), 1.7},
         //: column to tick: all of them came out
-        {Words::tr("All out"), 0.7, ColumnKind::tick},
+        {YardSheetsWords::tr("All out"), 0.7, ColumnKind::tick},
         //: column to write in: strips pulled
-        {Words::tr("Pulled"), 0.9, ColumnKind::write_in, 14},
+        {YardSheetsWords::tr("Pulled"), 0.9, ColumnKind::write_in, 14},
         //: column to write in: strips not found
-        {Words::tr("Missing"), 0.9, ColumnKind::write_in, 14},
+        {YardSheetsWords::tr("Missing"), 0.9, ColumnKind::write_in, 14},
         //: column to write in, with what is known in small print
-        {Words::tr("Note"), 2.2, ColumnKind::write_in},
+        {YardSheetsWords::tr("Note"), 2.2, ColumnKind::write_in},
     };
     for (const PullLine& line : pull.lines) {
         const QString window = line.state.isEmpty() ? line.window : line.window + QStringLiteral(", ") + line.state;
-        table.rows.push_back({{line.hive, line.strips, line.bag, line.since, window, QString(), QString(), QString(), line.note}});
+        table.rows.push_back(
+            {{line.hive, line.strips, line.bag, line.since, window, QString(), QString(), QString(), line.note}});
     }
     //: instead of the table on a pull list
-    table.words_when_empty = Words::tr("No strips hang in this yard.");
+    table.words_when_empty = YardSheetsWords::tr("No strips hang in this yard.");
     sheet.blocks.push_back(table);
     //: on a pull list, over lines to write on
-    sheet.blocks.push_back(SheetNotes{Words::tr("Weight of what was pulled, and notes"), 3});
+    sheet.blocks.push_back(SheetNotes{YardSheetsWords::tr("Weight of what was pulled, and notes"), 3});
     return sheet;
 }
 
 PaperSheet sheet_of(const LoadOut& load, const SheetHead& head) {
     //: title of a printed sheet: what goes into the car for a round
-    PaperSheet sheet = sheet_with(head, Words::tr("Load-out"), subtitle({load.round, load.day}));
+    PaperSheet sheet = sheet_with(head, YardSheetsWords::tr("Load-out"), subtitle({load.round, load.day}));
     SheetFacts facts;
     //: on a load-out: strips for all yards together
-    add_fact(facts, Words::tr("Strips in all"), load.total);
+    add_fact(facts, YardSheetsWords::tr("Strips in all"), load.total);
     sheet.blocks.push_back(facts);
     sheet.blocks.push_back(SheetCautions{carrying_cautions()});
     sheet.blocks.push_back(bag_table(load.bags));
     SheetTable yards;
     //: heading on a load-out
-    yards.title = Words::tr("Yards");
+    yards.title = YardSheetsWords::tr("Yards");
     yards.row_height = 8;
     yards.columns = {
         //: column on a load-out
-        {Words::tr("Yard"), 2},
+        {YardSheetsWords::tr("Yard"), 2},
         //: column on a load-out: how many
-        {Words::tr("Hives"), 0.8, ColumnKind::number},
+        {YardSheetsWords::tr("Hives"), 0.8, ColumnKind::number},
         //: column on a load-out: how many
-        {Words::tr("Strips"), 0.8, ColumnKind::number},
+        {YardSheetsWords::tr("Strips"), 0.8, ColumnKind::number},
         //: column on a load-out: a date
-        {Words::tr("Day"), 1.2, ColumnKind::date},
+        {YardSheetsWords::tr("Day"), 1.2, ColumnKind::date},
         //: column
-        {Words::tr("Note"), 3, ColumnKind::write_in},
+        {YardSheetsWords::tr("Note"), 3, ColumnKind::write_in},
     };
     for (const YardStop& stop : load.yards) {
         yards.rows.push_back({{stop.yard, stop.hives, stop.strips, stop.day, stop.note}});
     }
     //: instead of the table of yards
-    yards.words_when_empty = Words::tr("No yards are on this round yet.");
+    yards.words_when_empty = YardSheetsWords::tr("No yards are on this round yet.");
     sheet.blocks.push_back(yards);
     sheet.blocks.push_back(things_to_take());
     return sheet;

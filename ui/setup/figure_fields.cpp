@@ -9,7 +9,7 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class FigureFieldsWords {
     Q_DECLARE_TR_FUNCTIONS(FigureFields)
 };
 
@@ -17,19 +17,19 @@ QString unit_words(work::FigureUnit unit) {
     switch (unit) {
     case work::FigureUnit::months:
         //: Unit behind a number.
-        return Words::tr("months");
+        return FigureFieldsWords::tr("months");
     case work::FigureUnit::days:
         //: Unit behind a number.
-        return Words::tr("days");
+        return FigureFieldsWords::tr("days");
     case work::FigureUnit::hours:
         //: Unit behind a number.
-        return Words::tr("hours");
+        return FigureFieldsWords::tr("hours");
     case work::FigureUnit::minutes:
         //: Unit behind a number.
-        return Words::tr("minutes");
+        return FigureFieldsWords::tr("minutes");
     case work::FigureUnit::strips:
         //: Unit behind a number.
-        return Words::tr("strips");
+        return FigureFieldsWords::tr("strips");
     case work::FigureUnit::percent:
     case work::FigureUnit::temperature:
     case work::FigureUnit::choice:
@@ -53,16 +53,16 @@ Field* make_figure_field(work::Figure figure, const Habits& habits) {
         auto* choice = new ChoiceField;
         if (figure == work::Figure::pails_whole) {
             //: A choice for leftover pails: each goes into a mix whole, by itself.
-            choice->add(Words::tr("each pail whole"), 1);
+            choice->add(FigureFieldsWords::tr("each pail whole"), 1);
             //: A choice for leftover pails: stricter, all pails poured at one time go in together.
-            choice->add(Words::tr("all pails of one pour together"), 2);
+            choice->add(FigureFieldsWords::tr("all pails of one pour together"), 2);
         } else {
             //: A choice: nothing said.
-            choice->set_none_text(Words::tr("not said"));
+            choice->set_none_text(FigureFieldsWords::tr("not said"));
             //: A choice for strips that still rest.
-            choice->add(Words::tr("asked about"), 0);
+            choice->add(FigureFieldsWords::tr("asked about"), 0);
             //: A choice for strips that still rest.
-            choice->add(Words::tr("refused"), 1);
+            choice->add(FigureFieldsWords::tr("refused"), 1);
         }
         field = choice;
         break;
@@ -96,7 +96,8 @@ void set_figure_value(Field* field, work::Figure figure, std::optional<qint64> v
         static_cast<PercentField*>(field)->set_value(value ? std::optional(maths::Fraction{*value}) : std::nullopt);
         break;
     case work::FigureUnit::temperature:
-        static_cast<TemperatureField*>(field)->set_value(value ? std::optional(maths::Temperature{*value}) : std::nullopt);
+        static_cast<TemperatureField*>(field)->set_value(value ? std::optional(maths::Temperature{*value})
+                                                               : std::nullopt);
         break;
     case work::FigureUnit::choice:
         static_cast<ChoiceField*>(field)->set_value(value ? QVariant(static_cast<int>(*value)) : QVariant());

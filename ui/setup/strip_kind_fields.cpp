@@ -12,7 +12,7 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class StripKindFieldsWords {
     Q_DECLARE_TR_FUNCTIONS(StripKindFields)
 };
 std::optional<int> as_int(const CountField* field) {
@@ -21,48 +21,62 @@ std::optional<int> as_int(const CountField* field) {
 }
 } // namespace
 
-StripKindFields::StripKindFields(FormFrame& form, const Habits& habits, const QString& prefix, bool with_dose) : m_form(form), m_prefix(prefix) {
+StripKindFields::StripKindFields(FormFrame& form, const Habits& habits, const QString& prefix, bool with_dose)
+    : m_form(form), m_prefix(prefix) {
     const auto key = [&](const char* name) { return QString(prefix + QLatin1String(name)); };
     //: A field's label: what the strips are called; and its sentence of help.
-    m_name = form.add(Words::tr("Kind of strip"), new TextField, key("name"), Words::tr("What you call it: material and length."));
+    m_name = form.add(StripKindFieldsWords::tr("Kind of strip"), new TextField, key("name"),
+                      StripKindFieldsWords::tr("What you call it: material and length."));
     m_name->setObjectName(QStringLiteral("kind_name"));
     //: A field's label; and its sentence of help.
-    m_dry = form.add(Words::tr("One dry strip weighs"), new MassField(habits, MassSize::small), key("dry"), Words::tr("Weigh fifty and divide. Card takes up damp: weigh them in the room they lie in."));
+    m_dry = form.add(
+        StripKindFieldsWords::tr("One dry strip weighs"), new MassField(habits, MassSize::small), key("dry"),
+        StripKindFieldsWords::tr("Weigh fifty and divide. Card takes up damp: weigh them in the room they lie in."));
     m_dry->setObjectName(QStringLiteral("kind_dry"));
     //: A field's label; and its sentence of help.
-    m_target = form.add(Words::tr("One soaked strip should weigh"), new MassField(habits, MassSize::small), key("target"), Words::tr("The weight at which a strip holds as much as you want."));
+    m_target =
+        form.add(StripKindFieldsWords::tr("One soaked strip should weigh"), new MassField(habits, MassSize::small),
+                 key("target"), StripKindFieldsWords::tr("The weight at which a strip holds as much as you want."));
     m_target->setObjectName(QStringLiteral("kind_target"));
     //: A field's label; and its sentence of help.
-    m_tolerance = form.add(Words::tr("May be off by"), new MassField(habits, MassSize::small), key("tolerance"), Words::tr("Either side of that weight, and still right."));
+    m_tolerance = form.add(StripKindFieldsWords::tr("May be off by"), new MassField(habits, MassSize::small),
+                           key("tolerance"), StripKindFieldsWords::tr("Either side of that weight, and still right."));
     m_tolerance->setObjectName(QStringLiteral("kind_tolerance"));
     //: A field's label; and the unit behind the number.
-    m_per_bag = form.add(Words::tr("Strips in a bag"), new CountField(habits, Words::tr("strips")), key("strips_per_bag"));
+    m_per_bag = form.add(StripKindFieldsWords::tr("Strips in a bag"),
+                         new CountField(habits, StripKindFieldsWords::tr("strips")), key("strips_per_bag"));
     m_per_bag->setObjectName(QStringLiteral("kind_per_bag"));
     if (!with_dose)
         return;
     //: A section of a form; and its sentence of help.
-    form.add_section(Words::tr("Strips for a hive"), Words::tr("Your rule, by the label, your vet and local law. A round copies it when it is planned, and every hive can be typed over."));
+    form.add_section(StripKindFieldsWords::tr("Strips for a hive"),
+                     StripKindFieldsWords::tr("Your rule, by the label, your vet and local law. A round copies it when "
+                                              "it is planned, and every hive can be typed over."));
     //: A field's label.
-    m_rule = form.add(Words::tr("Reckoned by"), new ChoiceField, key("dose_rule"));
+    m_rule = form.add(StripKindFieldsWords::tr("Reckoned by"), new ChoiceField, key("dose_rule"));
     //: A choice: no rule is said.
-    m_rule->set_none_text(Words::tr("not said"));
+    m_rule->set_none_text(StripKindFieldsWords::tr("not said"));
     //: A way to reckon strips for a hive.
-    m_rule->add(Words::tr("frames of bees"), static_cast<int>(work::DoseRule::frames_of_bees));
+    m_rule->add(StripKindFieldsWords::tr("frames of bees"), static_cast<int>(work::DoseRule::frames_of_bees));
     //: A way to reckon strips for a hive.
-    m_rule->add(Words::tr("brood boxes"), static_cast<int>(work::DoseRule::brood_boxes));
+    m_rule->add(StripKindFieldsWords::tr("brood boxes"), static_cast<int>(work::DoseRule::brood_boxes));
     //: A way to reckon strips for a hive.
-    m_rule->add(Words::tr("the same for every hive"), static_cast<int>(work::DoseRule::fixed));
+    m_rule->add(StripKindFieldsWords::tr("the same for every hive"), static_cast<int>(work::DoseRule::fixed));
     m_rule->setObjectName(QStringLiteral("kind_rule"));
     //: A field's label: strips for each hive or box.
-    m_strips = form.add(Words::tr("Strips for each"), new CountField(habits, Words::tr("strips")), key("dose_strips"));
+    m_strips = form.add(StripKindFieldsWords::tr("Strips for each"),
+                        new CountField(habits, StripKindFieldsWords::tr("strips")), key("dose_strips"));
     //: A field's label; and its sentence of help.
-    m_frames = form.add(Words::tr("One strip for so many frames of bees"), new BeesPerStripField(habits), key("dose_frames_tenths"),
-                        Words::tr("A part of a strip is rounded up to a whole one."));
+    m_frames = form.add(StripKindFieldsWords::tr("One strip for so many frames of bees"), new BeesPerStripField(habits),
+                        key("dose_frames_tenths"),
+                        StripKindFieldsWords::tr("A part of a strip is rounded up to a whole one."));
     m_frames->setObjectName(QStringLiteral("kind_frames"));
     //: A field's label: least strips in a hive.
-    m_least = form.add(Words::tr("At least"), new CountField(habits, Words::tr("strips")), key("dose_least"));
+    m_least = form.add(StripKindFieldsWords::tr("At least"), new CountField(habits, StripKindFieldsWords::tr("strips")),
+                       key("dose_least"));
     //: A field's label: most strips in a hive.
-    m_most = form.add(Words::tr("At most"), new CountField(habits, Words::tr("strips")), key("dose_most"));
+    m_most = form.add(StripKindFieldsWords::tr("At most"), new CountField(habits, StripKindFieldsWords::tr("strips")),
+                      key("dose_most"));
     QObject::connect(m_rule, &Field::edited, &form, [this] { show_rule(); });
     show_rule();
 }
@@ -117,7 +131,7 @@ QString StripKindFields::uptake_words(const Habits& habits) const {
     if (!dry || !target || *target <= *dry)
         return {};
     //: What one strip takes up; %1 is a weight.
-    return Words::tr("One strip takes up %1 of liquid.").arg(habits.small(*target - *dry));
+    return StripKindFieldsWords::tr("One strip takes up %1 of liquid.").arg(habits.small(*target - *dry));
 }
 
 } // namespace soakbook::ui

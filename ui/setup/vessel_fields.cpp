@@ -10,31 +10,36 @@
 namespace soakbook::ui {
 
 namespace {
-class Words {
+class VesselFieldsWords {
     Q_DECLARE_TR_FUNCTIONS(VesselFields)
 };
 } // namespace
 
-VesselFields::VesselFields(FormFrame& form, const Habits& habits, const QString& prefix, bool is_tank) : m_is_tank(is_tank) {
+VesselFields::VesselFields(FormFrame& form, const Habits& habits, const QString& prefix, bool is_tank)
+    : m_is_tank(is_tank) {
     const auto key = [&](const char* name) { return QString(prefix + QLatin1String(name)); };
     if (is_tank) {
         //: A field's label: what a tank is called.
-        m_name = form.add(Words::tr("Tank"), new TextField, key("name"), Words::tr("What you call it."));
+        m_name = form.add(VesselFieldsWords::tr("Tank"), new TextField, key("name"),
+                          VesselFieldsWords::tr("What you call it."));
         m_name->setObjectName(QStringLiteral("tank_name"));
         //: A field's label: most liquid a tank is filled with; and its sentence of help.
-        m_capacity = form.add(Words::tr("Filled with at most"), new MassField(habits, MassSize::large), key("capacity"),
-                              Words::tr("The liquid it takes with room to stir, by weight."));
+        m_capacity =
+            form.add(VesselFieldsWords::tr("Filled with at most"), new MassField(habits, MassSize::large),
+                     key("capacity"), VesselFieldsWords::tr("The liquid it takes with room to stir, by weight."));
         m_capacity->setObjectName(QStringLiteral("tank_capacity"));
     } else {
         //: A field's label: what a bin is called.
-        m_name = form.add(Words::tr("Bin"), new TextField, key("name"), Words::tr("What you call it."));
+        m_name = form.add(VesselFieldsWords::tr("Bin"), new TextField, key("name"),
+                          VesselFieldsWords::tr("What you call it."));
         m_name->setObjectName(QStringLiteral("bin_name"));
         //: A field's label; and the unit behind the number.
-        m_strips = form.add(Words::tr("Holds dry strips"), new CountField(habits, Words::tr("strips")), key("strips_held"));
+        m_strips = form.add(VesselFieldsWords::tr("Holds dry strips"),
+                            new CountField(habits, VesselFieldsWords::tr("strips")), key("strips_held"));
         m_strips->setObjectName(QStringLiteral("bin_strips"));
         //: A field's label: liquid that floods a packed bin; and its sentence of help.
-        m_flood = form.add(Words::tr("Liquid that floods it"), new MassField(habits, MassSize::large), key("flood"),
-                           Words::tr("If you have measured it; leave it empty otherwise."));
+        m_flood = form.add(VesselFieldsWords::tr("Liquid that floods it"), new MassField(habits, MassSize::large),
+                           key("flood"), VesselFieldsWords::tr("If you have measured it; leave it empty otherwise."));
         m_flood->setObjectName(QStringLiteral("bin_flood"));
     }
 }

@@ -15,7 +15,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct BagCorrectFormWords {
     Q_DECLARE_TR_FUNCTIONS(CorrectBagForm)
 };
 
@@ -41,20 +41,21 @@ work::Refusal missing(const char* field) {
 
 void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
     //: Title of a form; %1 the code of a bag
-    auto* dialog = new FormDialog(desk, Words::tr("Correct bag %1").arg(bag.code), parent);
+    auto* dialog = new FormDialog(desk, BagCorrectFormWords::tr("Correct bag %1").arg(bag.code), parent);
     dialog->setObjectName(QStringLiteral("correct_bag_form"));
     FormFrame* form = dialog->form();
     //: Under the title of a form
-    form->set_intro(Words::tr(
+    form->set_intro(BagCorrectFormWords::tr(
         "What was wrong when the bag was filled. A label that was printed is wrong then and is printed again; rest and "
         "limit follow the day it was sealed."));
     //: A field's label: strips that were put into a bag; and the unit behind the number
-    auto* packed =
-        form->add(Words::tr("Strips packed"), new CountField(desk, Words::tr("strips")), QStringLiteral("packed"));
+    auto* packed = form->add(BagCorrectFormWords::tr("Strips packed"),
+                             new CountField(desk, BagCorrectFormWords::tr("strips")), QStringLiteral("packed"));
     //: A field's label: the weight of what is in a bag
-    auto* net = form->add(Words::tr("Contents weighed"), new MassField(desk, MassSize::large), QStringLiteral("net"));
+    auto* net = form->add(BagCorrectFormWords::tr("Contents weighed"), new MassField(desk, MassSize::large),
+                          QStringLiteral("net"));
     //: A field's label: the day a bag was sealed
-    auto* sealed = form->add(Words::tr("Sealed on"), new DayField(desk), QStringLiteral("sealed_on"));
+    auto* sealed = form->add(BagCorrectFormWords::tr("Sealed on"), new DayField(desk), QStringLiteral("sealed_on"));
     packed->setObjectName(QStringLiteral("correct_packed"));
     net->setObjectName(QStringLiteral("correct_net"));
     sealed->setObjectName(QStringLiteral("correct_sealed"));
@@ -63,7 +64,7 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
     sealed->set_value(bag.sealed_on);
     auto* reason = add_reason(*form, correction_help(), correction_picks());
     //: Filled button of a form that puts an entry right
-    form->set_primary(Words::tr("Correct it"));
+    form->set_primary(BagCorrectFormWords::tr("Correct it"));
     form->set_commit([&desk, bag, packed, net, sealed, reason](const work::Confirmed&) -> std::optional<work::Refusal> {
         if (packed->is_empty())
             return missing("packed");
@@ -79,15 +80,16 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
 void open_void_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
     //: Title of a form; %1 the code of a bag
     FormDialog* dialog = ask_reason(
-        desk, parent, Words::tr("Make bag %1 void").arg(bag.code),
+        desk, parent, BagCorrectFormWords::tr("Make bag %1 void").arg(bag.code),
         bag.packed
             //: Under the title of a form
-            ? Words::tr("For a burst bag, or one that was entered by mistake. It stays in the list of all bags, counts "
-                        "nowhere any more, and its code is never given out again.")
+            ? BagCorrectFormWords::tr(
+                  "For a burst bag, or one that was entered by mistake. It stays in the list of all bags, counts "
+                  "nowhere any more, and its code is never given out again.")
             //: Under the title of a form
-            : Words::tr("For a spoilt label. Its code is never given out again."),
+            : BagCorrectFormWords::tr("For a spoilt label. Its code is never given out again."),
         //: Filled button of a form
-        Words::tr("Make it void"), [&desk, id = bag.id](const QString& reason) {
+        BagCorrectFormWords::tr("Make it void"), [&desk, id = bag.id](const QString& reason) {
             return refusal_of(work::void_bag(desk.workbook(), id, desk.doing(reason)));
         });
     dialog->setObjectName(QStringLiteral("void_form"));

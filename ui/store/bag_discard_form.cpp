@@ -18,20 +18,20 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct BagDiscardFormWords {
     Q_DECLARE_TR_FUNCTIONS(DiscardForm)
 };
 
 QStringList picks() {
     return {
         //: A usual reason why strips are thrown away
-        Words::tr("past their limit"),
+        BagDiscardFormWords::tr("past their limit"),
         //: A usual reason why strips are thrown away
-        Words::tr("mouldy"),
+        BagDiscardFormWords::tr("mouldy"),
         //: A usual reason why strips are thrown away
-        Words::tr("torn or dropped"),
+        BagDiscardFormWords::tr("torn or dropped"),
         //: A usual reason why strips are thrown away: the bag let air in
-        Words::tr("bag not tight"),
+        BagDiscardFormWords::tr("bag not tight"),
     };
 }
 
@@ -50,13 +50,14 @@ bool all_past(const std::vector<work::BagLine>& bags) {
 QString intro(const std::vector<work::BagLine>& bags) {
     if (bags.size() == 1) {
         //: Under the title of a form; %n strips are left in a bag
-        return Words::tr("%n strip(s) are left in it.", nullptr, bags.front().left);
+        return BagDiscardFormWords::tr("%n strip(s) are left in it.", nullptr, bags.front().left);
     }
     QStringList codes;
     for (const work::BagLine& bag : bags)
         codes << bag.code;
     //: Under the title of a form; %1 the codes of bags, %n their strips
-    return Words::tr("All %n strip(s) of %1.", nullptr, strips_in(bags)).arg(codes.join(QStringLiteral(", ")));
+    return BagDiscardFormWords::tr("All %n strip(s) of %1.", nullptr, strips_in(bags))
+        .arg(codes.join(QStringLiteral(", ")));
 }
 
 /// What stays in the bag, while the number is typed.
@@ -66,11 +67,11 @@ void show_what_stays(FormFrame& form, const CountField& strips, int left) {
         form.result()->clear();
     } else if (*typed == left) {
         //: What follows from a number of strips thrown away
-        form.result()->set_text(Words::tr("Nothing stays: the bag is <b>gone</b> from then on."));
+        form.result()->set_text(BagDiscardFormWords::tr("Nothing stays: the bag is <b>gone</b> from then on."));
     } else {
         //: What follows from a number of strips thrown away; %n strips
         form.result()->set_text(
-            Words::tr("<b>%n</b> strip(s) stay in the bag.", nullptr, left - static_cast<int>(*typed)));
+            BagDiscardFormWords::tr("<b>%n</b> strip(s) stay in the bag.", nullptr, left - static_cast<int>(*typed)));
     }
 }
 
@@ -79,9 +80,9 @@ void show_what_stays(FormFrame& form, const CountField& strips, int left) {
 void open_discard_form(Desk& desk, const std::vector<work::BagLine>& bags, QWidget* parent) {
     const bool one = bags.size() == 1;
     //: Title of a form; %1 the code of a bag
-    const QString title = one ? Words::tr("Discard strips of bag %1").arg(bags.front().code)
+    const QString title = one ? BagDiscardFormWords::tr("Discard strips of bag %1").arg(bags.front().code)
                               //: Title of a form; %n bags
-                              : Words::tr("Discard %n bag(s)", nullptr, static_cast<int>(bags.size()));
+                              : BagDiscardFormWords::tr("Discard %n bag(s)", nullptr, static_cast<int>(bags.size()));
     auto* dialog = new FormDialog(desk, title, parent);
     dialog->setObjectName(QStringLiteral("discard_form"));
     FormFrame* form = dialog->form();
@@ -90,24 +91,24 @@ void open_discard_form(Desk& desk, const std::vector<work::BagLine>& bags, QWidg
     CountField* strips = nullptr;
     if (one) {
         //: A field's label: how many strips are thrown away; and the unit behind the number
-        strips = form->add(Words::tr("Strips thrown away"), new CountField(desk, Words::tr("strips")),
-                           QStringLiteral("strips"));
+        strips = form->add(BagDiscardFormWords::tr("Strips thrown away"),
+                           new CountField(desk, BagDiscardFormWords::tr("strips")), QStringLiteral("strips"));
         strips->setObjectName(QStringLiteral("discard_strips"));
         strips->set_value(bags.front().left);
         QObject::connect(form, &FormFrame::edited, strips,
                          [form, strips, left = bags.front().left] { show_what_stays(*form, *strips, left); });
     }
     //: A field's label: the day on which it was done
-    auto* day = form->add(Words::tr("On"), new DayField(desk), QStringLiteral("on"));
+    auto* day = form->add(BagDiscardFormWords::tr("On"), new DayField(desk), QStringLiteral("on"));
     //: Stands in an empty field for a day
-    day->set_placeholder(Words::tr("today"));
+    day->set_placeholder(BagDiscardFormWords::tr("today"));
     day->setObjectName(QStringLiteral("discard_on"));
     //: Help under the reason why strips are thrown away
-    auto* reason = add_reason(*form, Words::tr("It stands in the bag's story."), picks());
+    auto* reason = add_reason(*form, BagDiscardFormWords::tr("It stands in the bag's story."), picks());
     if (all_past(bags))
         reason->set_value(picks().front());
     //: Filled button of a form
-    form->set_primary(Words::tr("Discard"));
+    form->set_primary(BagDiscardFormWords::tr("Discard"));
     std::vector<work::BagId> ids;
     for (const work::BagLine& bag : bags)
         ids.push_back(bag.id);

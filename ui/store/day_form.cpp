@@ -10,7 +10,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct DayFormWords {
     Q_DECLARE_TR_FUNCTIONS(DayForm)
 };
 
@@ -26,7 +26,7 @@ void open_day_form(Desk& desk, const DayForm& wanted, QWidget* parent, OnDay on_
     auto* day = form->add(wanted.label, new DayField(desk), QStringLiteral("on"));
     day->setObjectName(QStringLiteral("on_day"));
     //: Stands in an empty field for a day
-    day->set_placeholder(Words::tr("today"));
+    day->set_placeholder(DayFormWords::tr("today"));
     form->set_primary(wanted.button);
     form->set_commit([day, on_day = std::move(on_day)](const work::Confirmed&) { return on_day(day->value()); });
     dialog->open();

@@ -20,7 +20,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct HistoryDialogWords {
     Q_DECLARE_TR_FUNCTIONS(HistoryDialog)
 };
 
@@ -34,14 +34,14 @@ std::vector<Column<Line>> columns(const Desk& desk) {
     const auto why = [](const Line& row) { return row.line.why; };
     std::vector<Column<Line>> columns;
     //: Header of a column: the day and hour of a change
-    columns.push_back(
-        {.header = Words::tr("When"), .text = [&desk](const Line& row) { return desk.moment(row.line.at); }});
+    columns.push_back({.header = HistoryDialogWords::tr("When"),
+                       .text = [&desk](const Line& row) { return desk.moment(row.line.at); }});
     //: Header of a column: who made a change
-    columns.push_back({.header = Words::tr("Who"), .text = [](const Line& row) { return row.line.who; }});
+    columns.push_back({.header = HistoryDialogWords::tr("Who"), .text = [](const Line& row) { return row.line.who; }});
     //: Header of a column: what was changed
-    columns.push_back({.header = Words::tr("What"), .text = what, .type = CellType::strong, .tip = what});
+    columns.push_back({.header = HistoryDialogWords::tr("What"), .text = what, .type = CellType::strong, .tip = what});
     //: Header of a column: the reason of a change
-    columns.push_back({.header = Words::tr("Why"), .text = why, .type = CellType::soft, .tip = why});
+    columns.push_back({.header = HistoryDialogWords::tr("Why"), .text = why, .type = CellType::soft, .tip = why});
     return columns;
 }
 
@@ -59,7 +59,8 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     whole->setSpacing(12);
     whole->addWidget(make_label(title, Type::heading));
     //: Explains a table of changes
-    whole->addWidget(make_soft_label(Words::tr("Newest first. Nothing that stood here is ever wiped."), Type::body));
+    whole->addWidget(
+        make_soft_label(HistoryDialogWords::tr("Newest first. Nothing that stood here is ever wiped."), Type::body));
     auto* table = new RecordTable(QStringLiteral("store/history"), title);
     table->setObjectName(QStringLiteral("history_table"));
     auto* model = new RowsModel<Line>(
@@ -76,7 +77,7 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     auto* foot = new QHBoxLayout;
     foot->addStretch(1);
     //: Button that closes a window
-    auto* close = new QPushButton(Words::tr("Close"));
+    auto* close = new QPushButton(HistoryDialogWords::tr("Close"));
     close->setObjectName(QStringLiteral("history_close"));
     foot->addWidget(close);
     whole->addLayout(foot);

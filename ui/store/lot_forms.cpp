@@ -13,20 +13,20 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct LotFormsWords {
     Q_DECLARE_TR_FUNCTIONS(LotForms)
 };
 
 QStringList picks() {
     return {
         //: A usual reason why what is left of a delivery is put right
-        Words::tr("weighed again"),
+        LotFormsWords::tr("weighed again"),
         //: A usual reason why what is left of a delivery is put right
-        Words::tr("counted again"),
+        LotFormsWords::tr("counted again"),
         //: A usual reason why what is left of a delivery is put right
-        Words::tr("spilt"),
+        LotFormsWords::tr("spilt"),
         //: A usual reason why what is left of a delivery is put right
-        Words::tr("used for something else"),
+        LotFormsWords::tr("used for something else"),
     };
 }
 
@@ -36,25 +36,26 @@ void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent
     const bool by_mass = is_by_mass(lot.entry.material);
     //: Title of a form; %1 the name of a delivery
     auto* dialog = new FormDialog(desk,
-                                  by_mass ? Words::tr("Weigh %1 anew").arg(lot.entry.name)
+                                  by_mass ? LotFormsWords::tr("Weigh %1 anew").arg(lot.entry.name)
                                           //: Title of a form; %1 the name of a delivery
-                                          : Words::tr("Count %1 anew").arg(lot.entry.name),
+                                          : LotFormsWords::tr("Count %1 anew").arg(lot.entry.name),
                                   parent);
     dialog->setObjectName(QStringLiteral("recount_lot_form"));
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: Under the title of a form; %1 an amount
-    form->set_intro(Words::tr("By what was entered, %1 are left.").arg(lot_amount(desk, lot.entry.material, lot.left)));
+    form->set_intro(
+        LotFormsWords::tr("By what was entered, %1 are left.").arg(lot_amount(desk, lot.entry.material, lot.left)));
     //: A field's label: what is left of a delivery
-    const QString label = Words::tr("Left now");
+    const QString label = LotFormsWords::tr("Left now");
     MassField* mass =
         by_mass ? form->add(label, new MassField(desk, MassSize::large), QStringLiteral("left")) : nullptr;
     CountField* pieces = by_mass ? nullptr : form->add(label, new CountField(desk), QStringLiteral("left"));
     form->field(QStringLiteral("left"))->setObjectName(QStringLiteral("recount_lot_left"));
     //: Help under the reason why what is left of a delivery is put right
-    auto* reason = add_reason(*form, Words::tr("It stands beside the difference."), picks());
+    auto* reason = add_reason(*form, LotFormsWords::tr("It stands beside the difference."), picks());
     //: Filled button of a form
-    form->set_primary(Words::tr("Set what is left"));
+    form->set_primary(LotFormsWords::tr("Set what is left"));
     form->set_commit(
         [&desk, id = lot.entry.id, mass, pieces, reason](const work::Confirmed&) -> std::optional<work::Refusal> {
             std::optional<qint64> left;
@@ -71,17 +72,17 @@ void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent
 
 void open_finish_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent) {
     //: Title of a form; %1 the name of a delivery
-    auto* dialog = new FormDialog(desk, Words::tr("%1 is finished").arg(lot.entry.name), parent);
+    auto* dialog = new FormDialog(desk, LotFormsWords::tr("%1 is finished").arg(lot.entry.name), parent);
     dialog->setObjectName(QStringLiteral("finish_lot_form"));
     dialog->set_wanted_width(520);
     //: Under the title of a form; %1 an amount
     dialog->form()->set_intro(
-        Words::tr(
+        LotFormsWords::tr(
             "It is offered for no batch any more and stays in the list. By what was entered, %1 are left; nothing is "
             "written about them.")
             .arg(lot_amount(desk, lot.entry.material, lot.left)));
     //: Filled button of a form
-    dialog->form()->set_primary(Words::tr("It is finished"));
+    dialog->form()->set_primary(LotFormsWords::tr("It is finished"));
     dialog->form()->set_commit([&desk, id = lot.entry.id](const work::Confirmed&) {
         return refusal_of(work::finish_lot(desk.workbook(), id, desk.doing()));
     });

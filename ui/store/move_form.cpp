@@ -15,7 +15,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct MoveFormWords {
     Q_DECLARE_TR_FUNCTIONS(MoveForm)
 };
 
@@ -40,14 +40,14 @@ void open_move(Desk& desk, const QString& title, const QString& stands, QWidget*
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: A field's label: where bags or pails stand from now on
-    auto* where = form->add(Words::tr("Stands"), new TextField, QStringLiteral("stands"),
+    auto* where = form->add(MoveFormWords::tr("Stands"), new TextField, QStringLiteral("stands"),
                             //: Help under the field for a place
-                            Words::tr("A shelf, a box, a room: dark, dry and neither hot nor freezing."));
+                            MoveFormWords::tr("A shelf, a box, a room: dark, dry and neither hot nor freezing."));
     where->setObjectName(QStringLiteral("move_stands"));
     where->set_suggestions(places(desk));
     where->set_value(stands);
     //: Filled button of a form
-    form->set_primary(Words::tr("Move"));
+    form->set_primary(MoveFormWords::tr("Move"));
     form->set_commit([where, move = std::move(move)](const work::Confirmed&) { return move(where->value()); });
     dialog->open();
 }
@@ -56,7 +56,7 @@ void open_move(Desk& desk, const QString& title, const QString& stands, QWidget*
 
 void open_move_bags(Desk& desk, const std::vector<work::BagId>& bags, const QString& stands, QWidget* parent) {
     //: Title of a form
-    const QString title = Words::tr("Move %n bag(s)", nullptr, static_cast<int>(bags.size()));
+    const QString title = MoveFormWords::tr("Move %n bag(s)", nullptr, static_cast<int>(bags.size()));
     open_move(desk, title, stands, parent, [&desk, bags](const QString& where) {
         return refusal_of(work::move_bags(desk.workbook(), bags, where, desk.doing()));
     });
@@ -64,7 +64,7 @@ void open_move_bags(Desk& desk, const std::vector<work::BagId>& bags, const QStr
 
 void open_move_pails(Desk& desk, const std::vector<work::PailId>& pails, const QString& stands, QWidget* parent) {
     //: Title of a form
-    const QString title = Words::tr("Move %n pail(s)", nullptr, static_cast<int>(pails.size()));
+    const QString title = MoveFormWords::tr("Move %n pail(s)", nullptr, static_cast<int>(pails.size()));
     open_move(desk, title, stands, parent, [&desk, pails](const QString& where) {
         return refusal_of(work::move_pails(desk.workbook(), pails, where, desk.doing()));
     });

@@ -11,7 +11,7 @@ namespace {
 
 using Pail = work::PailLine;
 
-struct Words {
+struct PailColumnsWords {
     Q_DECLARE_TR_FUNCTIONS(PailColumns)
 };
 
@@ -25,7 +25,7 @@ Column<Pail> day_column(const Desk& desk, const QString& header, maths::Day Pail
 
 Column<Pail> mass_column(const Desk& desk) {
     //: Header of a column: the mass in a pail; %1 the sign of the unit
-    return {.header = Words::tr("Mass, %1").arg(exchange::sign(desk.preferences().large_mass)),
+    return {.header = PailColumnsWords::tr("Mass, %1").arg(exchange::sign(desk.preferences().large_mass)),
             .text =
                 [&desk](const Pail& pail) {
                     return exchange::write_mass_number(pail.mass, desk.preferences().large_mass, desk.locale(),
@@ -38,7 +38,7 @@ Column<Pail> mass_column(const Desk& desk) {
 
 Column<Pail> waiting_column(const Desk& desk) {
     //: Header of a column: days that a pail has been waiting
-    return {.header = Words::tr("Days"),
+    return {.header = PailColumnsWords::tr("Days"),
             .text = [&desk](const Pail& pail) { return desk.count(pail.days_waiting); },
             .align = Qt::AlignRight,
             .sort_key = [](const Pail& pail) { return QVariant(pail.days_waiting); },
@@ -46,7 +46,8 @@ Column<Pail> waiting_column(const Desk& desk) {
             .tip =
                 [](const Pail& pail) {
                     //: Tool tip of the days that a pail has been waiting
-                    return pail.waits_too_long ? Words::tr("Waits longer than you allow in Set-up") : QString();
+                    return pail.waits_too_long ? PailColumnsWords::tr("Waits longer than you allow in Set-up")
+                                               : QString();
                 }};
 }
 
@@ -55,17 +56,18 @@ Column<Pail> waiting_column(const Desk& desk) {
 std::vector<Column<Pail>> pail_columns(const Desk& desk) {
     std::vector<Column<Pail>> columns;
     //: Header of a column: the code of a pail
-    columns.push_back(
-        {.header = Words::tr("Pail"), .text = [](const Pail& pail) { return pail.code; }, .type = CellType::code});
+    columns.push_back({.header = PailColumnsWords::tr("Pail"),
+                       .text = [](const Pail& pail) { return pail.code; },
+                       .type = CellType::code});
     //: Header of a column: whether a pail can go into a mix
-    columns.push_back({.header = Words::tr("State"),
+    columns.push_back({.header = PailColumnsWords::tr("State"),
                        .text = [](const Pail& pail) { return pail_state_word(pail); },
                        .sort_key = [](const Pail& pail) { return QVariant(static_cast<int>(pail.state)); },
                        .state = [](const Pail& pail) { return std::optional(pail_shape(pail.state)); },
                        .tip = [](const Pail& pail) { return pail.reason; }});
     columns.push_back(mass_column(desk));
     //: Header of a column: the strength of the liquid in a pail
-    columns.push_back({.header = Words::tr("Strength"),
+    columns.push_back({.header = PailColumnsWords::tr("Strength"),
                        .text = [&desk](const Pail& pail) { return strength_or_unknown(desk, pail.strength); },
                        .align = Qt::AlignRight,
                        .sort_key =
@@ -74,30 +76,30 @@ std::vector<Column<Pail>> pail_columns(const Desk& desk) {
                            }});
     columns.push_back(waiting_column(desk));
     //: Header of a column: codes of pails that go into a mix only together with this one
-    columns.push_back({.header = Words::tr("Goes in with"),
+    columns.push_back({.header = PailColumnsWords::tr("Goes in with"),
                        .text = [](const Pail& pail) { return pail.set.join(QStringLiteral(", ")); },
                        .type = CellType::code,
                        .tip = [](const Pail& pail) { return pail.set.join(QStringLiteral(", ")); }});
     //: Header of a column: where a pail stands
-    columns.push_back({.header = Words::tr("Stands"),
+    columns.push_back({.header = PailColumnsWords::tr("Stands"),
                        .text = [](const Pail& pail) { return pail.stands; },
                        .type = CellType::soft,
                        .tip = [](const Pail& pail) { return pail.stands; }});
     //: Header of a column: the code of a batch
-    columns.push_back({.header = Words::tr("Batch"),
+    columns.push_back({.header = PailColumnsWords::tr("Batch"),
                        .text = [](const Pail& pail) { return pail.batch_code; },
                        .type = CellType::code});
     //: Header of a column: the day a pail was sealed
-    columns.push_back(day_column(desk, Words::tr("Sealed"), &Pail::sealed_on));
+    columns.push_back(day_column(desk, PailColumnsWords::tr("Sealed"), &Pail::sealed_on));
     //: Header of a column: the day on which the oldest liquid in a pail was mixed
-    columns.push_back(day_column(desk, Words::tr("Oldest liquid"), &Pail::oldest_on));
+    columns.push_back(day_column(desk, PailColumnsWords::tr("Oldest liquid"), &Pail::oldest_on));
     //: Header of a column: how often the liquid in a pail was warmed
-    columns.push_back({.header = Words::tr("Warmed"),
+    columns.push_back({.header = PailColumnsWords::tr("Warmed"),
                        .text = [&desk](const Pail& pail) { return desk.count(pail.times_warmed); },
                        .align = Qt::AlignRight,
                        .sort_key = [](const Pail& pail) { return QVariant(pail.times_warmed); }});
     //: Header of a column: whether a label was printed
-    columns.push_back({.header = Words::tr("Label"),
+    columns.push_back({.header = PailColumnsWords::tr("Label"),
                        .text = [](const Pail& pail) { return label_word(pail.label); },
                        .state = [](const Pail& pail) { return label_shape(pail.label); }});
     return columns;

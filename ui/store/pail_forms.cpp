@@ -16,7 +16,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct PailFormsWords {
     Q_DECLARE_TR_FUNCTIONS(PailForms)
 };
 
@@ -26,15 +26,16 @@ void open_used_in_part_form(Desk& desk, const work::PailLine& pail, QWidget* par
     const DayForm form{
         QStringLiteral("used_in_part_form"),
         //: Title of a form; %1 the code of a pail
-        Words::tr("Pail %1 was used in part").arg(pail.code),
+        PailFormsWords::tr("Pail %1 was used in part").arg(pail.code),
         //: Under the title of a form
-        Words::tr("In a pail that stands, acid settles: what is poured off the top may be almost pure glycerine, and "
-                  "what stays is "
-                  "stronger. So the strength of the rest is unknown from then on, and it goes into no mix."),
+        PailFormsWords::tr(
+            "In a pail that stands, acid settles: what is poured off the top may be almost pure glycerine, and "
+            "what stays is "
+            "stronger. So the strength of the rest is unknown from then on, and it goes into no mix."),
         //: A field's label: the day a part of a pail was used
-        Words::tr("Used on"),
+        PailFormsWords::tr("Used on"),
         //: Filled button of a form
-        Words::tr("Its strength is unknown now")};
+        PailFormsWords::tr("Its strength is unknown now")};
     open_day_form(desk, form, parent, [&desk, id = pail.id](std::optional<maths::Day> on) {
         return refusal_of(work::pail_used_in_part(desk.workbook(), id, on, desk.doing()));
     });
@@ -42,31 +43,31 @@ void open_used_in_part_form(Desk& desk, const work::PailLine& pail, QWidget* par
 
 void open_discard_pail_form(Desk& desk, const work::PailLine& pail, QWidget* parent) {
     //: Title of a form; %1 the code of a pail
-    auto* dialog = new FormDialog(desk, Words::tr("Discard pail %1").arg(pail.code), parent);
+    auto* dialog = new FormDialog(desk, PailFormsWords::tr("Discard pail %1").arg(pail.code), parent);
     dialog->setObjectName(QStringLiteral("discard_pail_form"));
     FormFrame* form = dialog->form();
     //: Under the title of a form; %1 a mass
-    form->set_intro(Words::tr("All of it, %1.").arg(desk.large(pail.mass)));
+    form->set_intro(PailFormsWords::tr("All of it, %1.").arg(desk.large(pail.mass)));
     form->add_caution(discard_pail_caution());
     //: A field's label: the day on which it was done
-    auto* day = form->add(Words::tr("On"), new DayField(desk), QStringLiteral("on"));
+    auto* day = form->add(PailFormsWords::tr("On"), new DayField(desk), QStringLiteral("on"));
     day->setObjectName(QStringLiteral("discard_on"));
     //: Stands in an empty field for a day
-    day->set_placeholder(Words::tr("today"));
+    day->set_placeholder(PailFormsWords::tr("today"));
     const QStringList picks{
         //: A usual reason why the liquid in a pail is thrown away
-        Words::tr("strength unknown"),
+        PailFormsWords::tr("strength unknown"),
         //: A usual reason why the liquid in a pail is thrown away
-        Words::tr("brown or dirty"),
+        PailFormsWords::tr("brown or dirty"),
         //: A usual reason why the liquid in a pail is thrown away
-        Words::tr("pail was not tight"),
+        PailFormsWords::tr("pail was not tight"),
         //: A usual reason why the liquid in a pail is thrown away
-        Words::tr("spilt"),
+        PailFormsWords::tr("spilt"),
     };
     //: Help under the reason why the liquid in a pail is thrown away
-    auto* reason = add_reason(*form, Words::tr("It stands in the pail's history."), picks);
+    auto* reason = add_reason(*form, PailFormsWords::tr("It stands in the pail's history."), picks);
     //: Filled button of a form
-    form->set_primary(Words::tr("Discard"));
+    form->set_primary(PailFormsWords::tr("Discard"));
     form->set_commit([&desk, id = pail.id, day, reason](const work::Confirmed&) {
         return refusal_of(work::discard_pail(desk.workbook(), id, day->value(), reason->value(), desk.doing()));
     });
@@ -76,21 +77,22 @@ void open_discard_pail_form(Desk& desk, const work::PailLine& pail, QWidget* par
 
 void open_correct_pail_form(Desk& desk, const work::PailLine& pail, QWidget* parent) {
     //: Title of a form; %1 the code of a pail
-    auto* dialog = new FormDialog(desk, Words::tr("Correct the mass of pail %1").arg(pail.code), parent);
+    auto* dialog = new FormDialog(desk, PailFormsWords::tr("Correct the mass of pail %1").arg(pail.code), parent);
     dialog->setObjectName(QStringLiteral("correct_pail_form"));
     FormFrame* form = dialog->form();
     form->set_columns(1);
     //: Under the title of a form; %1 a mass
-    form->set_intro(
-        Words::tr("%1 stand on it: the net mass when it was filled. A label that was printed is printed again.")
-            .arg(desk.large(pail.mass)));
+    form->set_intro(PailFormsWords::tr(
+                        "%1 stand on it: the net mass when it was filled. A label that was printed is printed again.")
+                        .arg(desk.large(pail.mass)));
     //: A field's label: the mass in a pail
-    auto* mass = form->add(Words::tr("Net mass"), new MassField(desk, MassSize::large), QStringLiteral("mass"));
+    auto* mass =
+        form->add(PailFormsWords::tr("Net mass"), new MassField(desk, MassSize::large), QStringLiteral("mass"));
     mass->setObjectName(QStringLiteral("correct_mass"));
     mass->set_value(pail.mass);
     auto* reason = add_reason(*form, correction_help(), correction_picks());
     //: Filled button of a form that puts an entry right
-    form->set_primary(Words::tr("Correct it"));
+    form->set_primary(PailFormsWords::tr("Correct it"));
     form->set_commit([&desk, id = pail.id, mass, reason](const work::Confirmed&) -> std::optional<work::Refusal> {
         if (!mass->value())
             return work::Refusal{work::Why::missing, QStringLiteral("mass"), {}, false};

@@ -13,7 +13,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct ReasonFieldWords {
     Q_DECLARE_TR_FUNCTIONS(ReasonField)
 };
 
@@ -21,7 +21,7 @@ struct Words {
 
 TextField* add_reason(FormFrame& form, const QString& help, const QStringList& picks) {
     //: Label of a field
-    auto* reason = form.add_wide(Words::tr("Reason"), new TextField, QStringLiteral("reason"), help);
+    auto* reason = form.add_wide(ReasonFieldWords::tr("Reason"), new TextField, QStringLiteral("reason"), help);
     reason->setObjectName(QStringLiteral("reason"));
     reason->set_suggestions(picks);
     if (picks.isEmpty())
@@ -33,7 +33,7 @@ TextField* add_reason(FormFrame& form, const QString& help, const QStringList& p
         button->setAutoDefault(false);
         set_kind(button, "row");
         //: Read aloud for a button that fills in a reason; %1 the reason
-        button->setAccessibleName(Words::tr("Reason: %1").arg(pick));
+        button->setAccessibleName(ReasonFieldWords::tr("Reason: %1").arg(pick));
         QObject::connect(button, &QPushButton::clicked, reason, [reason, pick] {
             reason->set_value(pick);
             reason->take_focus();
@@ -47,19 +47,19 @@ TextField* add_reason(FormFrame& form, const QString& help, const QStringList& p
 
 QString correction_help() {
     //: Help under the reason of a correction
-    return Words::tr("It stands beside the entry for good, with what it said before.");
+    return ReasonFieldWords::tr("It stands beside the entry for good, with what it said before.");
 }
 
 QStringList correction_picks() {
     return {
         //: A usual reason of a correction
-        Words::tr("misread"),
+        ReasonFieldWords::tr("misread"),
         //: A usual reason of a correction
-        Words::tr("mistyped"),
+        ReasonFieldWords::tr("mistyped"),
         //: A usual reason of a correction
-        Words::tr("weighed again"),
+        ReasonFieldWords::tr("weighed again"),
         //: A usual reason of a correction
-        Words::tr("wrong bag"),
+        ReasonFieldWords::tr("wrong bag"),
     };
 }
 

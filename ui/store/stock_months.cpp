@@ -15,7 +15,7 @@ using std::chrono::months;
 using std::chrono::year_month;
 using std::chrono::year_month_day;
 
-struct Words {
+struct StockMonthsWords {
     Q_DECLARE_TR_FUNCTIONS(StockMonths)
 };
 
@@ -54,8 +54,8 @@ void add_bars(StockByMonth& shown, const Month& month, const QString& name, cons
         if (month[i].bags == 0)
             continue;
         //: A second bar of the same month; %1 a month with its year
-        shown.months.push_back(
-            {name, any ? Words::tr("later in %1").arg(words) : words, month[i].strips, states[i], month[i].bags});
+        shown.months.push_back({name, any ? StockMonthsWords::tr("later in %1").arg(words) : words, month[i].strips,
+                                states[i], month[i].bags});
         any = true;
     }
     if (!any)
@@ -86,7 +86,8 @@ StockByMonth stock_months(const std::vector<work::BagLine>& bags, maths::Day tod
         by_month.empty() ? now + least_ahead : std::max(now + least_ahead, by_month.rbegin()->first);
     if (before[0].bags > 0) {
         //: Name of a bar of the chart of stock: all months before those shown
-        add_bars(shown, before, Words::tr("earlier"), Words::tr("before %1").arg(month_words(first, locale)));
+        add_bars(shown, before, StockMonthsWords::tr("earlier"),
+                 StockMonthsWords::tr("before %1").arg(month_words(first, locale)));
     }
     for (year_month month = first; month <= last; month += months{1}) {
         const int number = static_cast<int>(static_cast<unsigned>(month.month()));

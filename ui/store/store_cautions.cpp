@@ -7,7 +7,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct StoreCautionsWords {
     Q_DECLARE_TR_FUNCTIONS(StoreCautions)
 };
 
@@ -15,21 +15,23 @@ struct Words {
 
 QString keeping_caution() {
     //: Caution at the foot of the pages of the Store
-    return Words::tr("Keep strips, pails and acid locked, airtight and labelled, away from food and children. The "
-                     "label, the safety data "
-                     "sheet and local rules come first.");
+    return StoreCautionsWords::tr(
+        "Keep strips, pails and acid locked, airtight and labelled, away from food and children. The "
+        "label, the safety data "
+        "sheet and local rules come first.");
 }
 
 QString discard_strips_caution() {
     //: Caution in the form in which strips are thrown away
-    return Words::tr("Used or spoilt strips are not burned and not left lying: they still hold acid. Gloves and "
-                     "goggles on; dispose of "
-                     "them as your local rules say, not with food waste and not down a drain.");
+    return StoreCautionsWords::tr(
+        "Used or spoilt strips are not burned and not left lying: they still hold acid. Gloves and "
+        "goggles on; dispose of "
+        "them as your local rules say, not with food waste and not down a drain.");
 }
 
 QString discard_pail_caution() {
     //: Caution in the form in which the contents of a pail are thrown away
-    return Words::tr(
+    return StoreCautionsWords::tr(
         "The liquid burns eyes and skin: goggles and acid-proof gloves, rinsing water beside you. Dispose of it as the "
         "safety data sheet and your local rules say, not down a drain and not onto the ground.");
 }

@@ -10,7 +10,7 @@ namespace soakbook::ui {
 
 namespace {
 
-struct Words {
+struct StoreTexts {
     Q_DECLARE_TR_FUNCTIONS(StoreWords)
 };
 
@@ -41,13 +41,13 @@ QString bag_state_word(work::BagState state) {
     switch (state) {
     case work::BagState::reserved:
         //: State of a label that was printed before its bag was filled
-        return Words::tr("no bag yet");
+        return StoreTexts::tr("no bag yet");
     case work::BagState::gone:
         //: State of a bag without strips
-        return Words::tr("gone");
+        return StoreTexts::tr("gone");
     case work::BagState::made_void:
         //: State of a bag that does not count any more
-        return Words::tr("void");
+        return StoreTexts::tr("void");
     default:
         return state_word(*bag_shape(state));
     }
@@ -74,40 +74,40 @@ QString pail_state_word(const work::PailLine& pail) {
     switch (pail.state) {
     case work::PailState::ready:
         //: State of a pail: it can go into a mix
-        return Words::tr("ready");
+        return StoreTexts::tr("ready");
     case work::PailState::only_with_its_set:
         //: State of a pail that goes into a mix only together with others
-        return Words::tr("with its set");
+        return StoreTexts::tr("with its set");
     case work::PailState::strength_unknown:
         //: State of a pail whose strength is not known
-        return Words::tr("goes in no mix");
+        return StoreTexts::tr("goes in no mix");
     case work::PailState::planned:
         //: State of a pail; %1 the code of the batch it is planned for
-        return Words::tr("planned for %1").arg(pail.used_in);
+        return StoreTexts::tr("planned for %1").arg(pail.used_in);
     case work::PailState::used:
         //: State of a pail; %1 the code of the batch it went into
-        return Words::tr("went into %1").arg(pail.used_in);
+        return StoreTexts::tr("went into %1").arg(pail.used_in);
     case work::PailState::discarded:
         //: State of a pail whose contents were thrown away
-        return Words::tr("thrown away");
+        return StoreTexts::tr("thrown away");
     case work::PailState::made_void:
         break;
     }
     //: State of a pail that does not count any more
-    return Words::tr("void");
+    return StoreTexts::tr("void");
 }
 
 QString label_word(const QString& label) {
     if (label == QLatin1String("printed")) {
         //: The label of a bag or pail was printed
-        return Words::tr("printed");
+        return StoreTexts::tr("printed");
     }
     if (label == QLatin1String("stale")) {
         //: The label of a bag or pail says what is not true any more
-        return Words::tr("print again");
+        return StoreTexts::tr("print again");
     }
     //: The label of a bag or pail
-    return Words::tr("not printed");
+    return StoreTexts::tr("not printed");
 }
 
 std::optional<State> label_shape(const QString& label) {
@@ -118,25 +118,25 @@ std::optional<State> label_shape(const QString& label) {
 
 QString strength_or_unknown(const Habits& habits, const std::optional<maths::Fraction>& strength) {
     //: The strength of a liquid is not known
-    return strength ? habits.percent(*strength) : Words::tr("unknown");
+    return strength ? habits.percent(*strength) : StoreTexts::tr("unknown");
 }
 
 QString material_word(work::MaterialKind material) {
     switch (material) {
     case work::MaterialKind::acid:
         //: A material
-        return Words::tr("Oxalic acid");
+        return StoreTexts::tr("Oxalic acid");
     case work::MaterialKind::glycerine:
         //: A material
-        return Words::tr("Glycerine");
+        return StoreTexts::tr("Glycerine");
     case work::MaterialKind::strips:
         //: A material
-        return Words::tr("Dry strips");
+        return StoreTexts::tr("Dry strips");
     case work::MaterialKind::bags:
         break;
     }
     //: A material
-    return Words::tr("Bags");
+    return StoreTexts::tr("Bags");
 }
 
 bool is_by_mass(work::MaterialKind material) {
@@ -151,7 +151,7 @@ QString strips_words(const Habits& habits, const work::BagLine& bag) {
     if (!bag.packed)
         return {};
     //: Strips in a bag; %1 those that are left, %2 those that were packed
-    return Words::tr("%1 of %2").arg(habits.count(bag.left), habits.count(*bag.packed));
+    return StoreTexts::tr("%1 of %2").arg(habits.count(bag.left), habits.count(*bag.packed));
 }
 
 QString days_left_words(const work::BagLine& bag) {
@@ -159,14 +159,14 @@ QString days_left_words(const work::BagLine& bag) {
         return {};
     if (*bag.days_left < 0) {
         //: A bag's limit lies behind; %n days
-        return Words::tr("%n day(s) past", nullptr, -*bag.days_left);
+        return StoreTexts::tr("%n day(s) past", nullptr, -*bag.days_left);
     }
     if (*bag.days_left == 0) {
         //: A bag's limit
-        return Words::tr("today is the last day");
+        return StoreTexts::tr("today is the last day");
     }
     //: A bag's limit; %n days
-    return Words::tr("%n day(s) left", nullptr, *bag.days_left);
+    return StoreTexts::tr("%n day(s) left", nullptr, *bag.days_left);
 }
 
 std::optional<int> as_strips(std::optional<qint64> n) {

@@ -7,7 +7,7 @@ namespace soakbook::book {
 
 namespace {
 
-QString select() {
+QString bags_query() {
     return QStringLiteral("SELECT ") + joined_columns<Bag>() +
            QStringLiteral(
                ", batch.code, strip_kind.name, coalesce(p.placed, 0), coalesce(c.discarded, 0), coalesce(c.recounted, "
@@ -26,7 +26,7 @@ constexpr const char* on_shelf = "WHERE bag.sealed_on IS NOT NULL AND bag.void_r
                                  "bag.packed - coalesce(p.placed, 0) - coalesce(c.discarded, 0) + "
                                  "coalesce(c.recounted, 0) > 0 ";
 
-std::vector<BagStock> read_all(Statement& s) {
+std::vector<BagStock> read_bags(Statement& s) {
     std::vector<BagStock> bags;
     const int at = joined_width<Bag>();
     s.run();
@@ -48,26 +48,26 @@ std::vector<BagStock> read_all(Statement& s) {
 } // namespace
 
 std::vector<BagStock> all_bag_stock(const Workbook& workbook) {
-    Statement s(workbook.db(), select() + QStringLiteral("ORDER BY bag.use_by IS NULL, bag.use_by, bag.id"));
-    return read_all(s);
+    Statement s(workbook.db(), bags_query() + QStringLiteral("ORDER BY bag.use_by IS NULL, bag.use_by, bag.id"));
+    return read_bags(s);
 }
 
 std::vector<BagStock> bag_stock_on_shelf(const Workbook& workbook) {
-    Statement s(workbook.db(), select() + QLatin1String(on_shelf) + QStringLiteral("ORDER BY bag.use_by, bag.id"));
-    return read_all(s);
+    Statement s(workbook.db(), bags_query() + QLatin1String(on_shelf) + QStringLiteral("ORDER BY bag.use_by, bag.id"));
+    return read_bags(s);
 }
 
 std::vector<BagStock> reserved_bag_labels(const Workbook& workbook) {
     Statement s(workbook.db(),
-                select() + QStringLiteral("WHERE bag.sealed_on IS NULL AND bag.void_reason IS NULL ORDER BY bag.id"));
-    return read_all(s);
+                bags_query() + QStringLiteral("WHERE bag.sealed_on IS NULL AND bag.void_reason IS NULL ORDER BY bag.id"));
+    return read_bags(s);
 }
 
 std::vector<BagStock> bag_stock_of_kind(const Workbook& workbook, Id<StripKind> kind) {
-    Statement s(workbook.db(), select() + QLatin1String(on_shelf) +
+    Statement s(workbook.db(), bags_query() + QLatin1String(on_shelf) +
                                    QStringLiteral("AND bag.strip_kind_id = ? ORDER BY bag.use_by, bag.id"));
     s.bind(kind);
-    return read_all(s);
+    return read_bags(s);
 }
 
 std::optional<BagStock> bag_stock(const Workbook& workbook, Id<Bag> id) {

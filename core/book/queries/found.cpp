@@ -10,7 +10,7 @@ namespace soakbook::book {
 
 namespace {
 
-std::vector<FoundRow> read_all(Statement& s) {
+std::vector<FoundRow> read_found(Statement& s) {
     std::vector<FoundRow> rows;
     s.run();
     while (s.next())
@@ -30,7 +30,7 @@ std::optional<FoundRow> record_of_code(const Workbook& workbook, const QString& 
             "UNION ALL SELECT 'pail', pail.id, pail.code, batch.code FROM pail JOIN batch ON batch.id = pail.batch_id "
             "WHERE pail.code = ?"));
     s.bind(code).bind(code).bind(code);
-    const auto rows = read_all(s);
+    const auto rows = read_found(s);
     return rows.empty() ? std::nullopt : std::optional<FoundRow>(rows.front());
 }
 
@@ -42,7 +42,7 @@ std::vector<FoundRow> records_named(const Workbook& workbook, const QString& tex
                                "UNION ALL SELECT 'round', id, name, planned_on FROM round WHERE void_reason IS NULL "
                                "UNION ALL SELECT 'material_lot', id, name, supplier FROM material_lot"));
     // SQLite folds the case of ASCII letters alone; names are folded as Unicode has it.
-    std::vector<FoundRow> rows = read_all(s);
+    std::vector<FoundRow> rows = read_found(s);
     std::erase_if(rows, [&](const FoundRow& r) { return !r.name.contains(text, Qt::CaseInsensitive); });
     std::stable_sort(rows.begin(), rows.end(), [&](const FoundRow& a, const FoundRow& b) {
         const auto rank = [&](const FoundRow& r) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/parts/fixed_clock.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
@@ -16,10 +17,6 @@
 
 namespace soakbook::ui {
 namespace {
-
-maths::Instant fixed_clock() {
-    return wall_instant(maths::day(2026, 11, 24), 10 * 60 + 5);
-}
 
 class Fields : public testing::Test {
 protected:

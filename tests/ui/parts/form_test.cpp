@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/parts/fixed_clock.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/form_dialog.h"
@@ -20,10 +21,6 @@ namespace {
 
 using work::Refusal;
 using work::Why;
-
-maths::Instant fixed_clock() {
-    return wall_instant(maths::day(2026, 11, 24), 10 * 60 + 5);
-}
 
 constexpr int until_seen = 350;
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/parts/fixed_clock.h"
 #include "core/work/facts.h"
 #include "core/work/piece.h"
 #include "ui/parts/figure_words.h"
@@ -18,10 +19,6 @@ namespace {
 
 using work::Refusal;
 using work::Why;
-
-maths::Instant fixed_clock() {
-    return wall_instant(maths::day(2026, 11, 24), 600);
-}
 
 /// The names in `enum class Why`, read from its header, so that a reason added there is missed here.
 QStringList names_of_reasons() {
