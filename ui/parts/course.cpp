@@ -61,7 +61,8 @@ Step::Step(int number, const QString& name, QWidget* parent)
     whole->setSpacing(0);
     whole->addWidget(m_card, 1);
     settle_margins();
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+    // Not Maximum: that would hold a narrow step to the height its body has where it is wide.
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     connect(m_head, &QPushButton::clicked, this, [this] { set_open(!m_open); });
     connect(m_motion, &QPropertyAnimation::finished, this, [this] {
         m_fold->setMaximumHeight(no_limit);
