@@ -11,6 +11,9 @@ namespace soakbook::ui {
 
 namespace {
 
+/// On a list in which somebody chose; looked at and left, it chooses nothing.
+constexpr const char* was_chosen = "was_chosen";
+
 /// Knows whether a choice comes from a key: letters go on choosing until Enter takes it, a click takes at once.
 class CellChoice : public ChoiceBox {
 public:
@@ -40,6 +43,7 @@ QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     box->view()->setMinimumWidth(widest + 48);
     auto* self = const_cast<ChoiceDelegate*>(this);
     connect(box, &QComboBox::activated, self, [self, box] {
+        box->setProperty(was_chosen, true);
         if (!box->is_typing()) {
             // The keyboard that now leaves the list must not hand its choice in a second time.
             box->removeEventFilter(self);
@@ -52,12 +56,18 @@ QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
 
 void ChoiceDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
     auto* box = static_cast<ChoiceBox*>(editor);
+    // The grid may be asked again while somebody chooses: the choice stays.
+    if (box->property(was_chosen).toBool()) {
+        return;
+    }
     const int at = box->findData(index.data(Qt::EditRole));
     box->setCurrentIndex(at < 0 ? 0 : at);
 }
 
 void ChoiceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
-    model->setData(index, static_cast<ChoiceBox*>(editor)->currentData());
+    if (editor->property(was_chosen).toBool()) {
+        model->setData(index, static_cast<ChoiceBox*>(editor)->currentData());
+    }
 }
 
 } // namespace soakbook::ui

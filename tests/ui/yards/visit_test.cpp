@@ -192,8 +192,8 @@ TEST_F(Visits, a_bag_can_be_chosen_for_one_hive) {
     EXPECT_EQ(cell("visit_grid", QStringLiteral("SC-01"), ui::visit_bag), stock[0].code);
     grid->setFocus();
     grid->setCurrentIndex(grid->model()->index(0, ui::visit_bag));
+    // The list opens at the bag that the cell shows, so that one step down is the next bag.
     key(Qt::Key_F2);
-    key(Qt::Key_Down);
     key(Qt::Key_Down);
     key(Qt::Key_Return);
     EXPECT_EQ(cell("visit_grid", QStringLiteral("SC-01"), ui::visit_bag), stock[1].code);
@@ -202,6 +202,27 @@ TEST_F(Visits, a_bag_can_be_chosen_for_one_hive) {
     // Once that bag is open the others take from it too: no more bags are opened than need be.
     EXPECT_EQ(bag(bench.book(), stock[0].id, desk->today())->placed, 0);
     EXPECT_EQ(bag(bench.book(), stock[1].id, desk->today())->placed, 80);
+}
+
+TEST_F(Visits, a_list_of_bags_that_was_only_looked_at_chooses_none) {
+    auto* grid = find<QTableView>("visit_grid");
+    grid->setFocus();
+    const QModelIndex here = grid->model()->index(0, ui::visit_bag);
+    grid->setCurrentIndex(here);
+    key(Qt::Key_F2);
+    key(Qt::Key_Return);
+    EXPECT_FALSE(here.data(Qt::BackgroundRole).isValid()) << "stands out as if it had been chosen";
+    // A choice goes back to the nearest limit by the list's first entry.
+    grid->setCurrentIndex(here);
+    key(Qt::Key_F2);
+    key(Qt::Key_Down);
+    key(Qt::Key_Return);
+    EXPECT_TRUE(here.data(Qt::BackgroundRole).isValid());
+    grid->setCurrentIndex(here);
+    key(Qt::Key_F2);
+    key(Qt::Key_Home);
+    key(Qt::Key_Return);
+    EXPECT_FALSE(here.data(Qt::BackgroundRole).isValid());
 }
 
 } // namespace
