@@ -3,6 +3,7 @@
 
 #include "ui/parts/theme.h"
 
+#include <QAbstractItemView>
 #include <QAbstractListModel>
 #include <QEvent>
 #include <QKeyEvent>
@@ -63,29 +64,39 @@ class SideDelegate : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
-        const int lines = QFontMetrics(type_font(Type::body)).height() + QFontMetrics(type_font(Type::small)).height();
-        return {scaled(200), lines + scaled(18)};
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const bool three =
+            index.isValid() && state_below(*static_cast<const SideModel*>(index.model()), width_of(option));
+        const int lines = upper_height() + lower_height() * (three ? 2 : 1);
+        return {scaled(200), lines + scaled(three ? 22 : 18)};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const SideItem& item = static_cast<const SideModel*>(index.model())->at(index.row());
+        const SideModel& items = *static_cast<const SideModel*>(index.model());
+        const SideItem& item = items.at(index.row());
         const Colours& c = colours();
         painter->save();
         const bool chosen = option.state.testFlag(QStyle::State_Selected);
-        painter->fillRect(option.rect, chosen ? c.accent_wash
-                                              : option.state.testFlag(QStyle::State_MouseOver) ? c.paper : c.card);
+        painter->fillRect(option.rect, chosen                                           ? c.accent_wash
+                                       : option.state.testFlag(QStyle::State_MouseOver) ? c.paper
+                                                                                        : c.card);
         painter->fillRect(QRect(option.rect.left(), option.rect.bottom(), option.rect.width(), 1), c.line);
-        const QRect room = option.rect.adjusted(scaled(16), scaled(8), -scaled(16), -scaled(8));
+        QRect room = option.rect.adjusted(scaled(16), scaled(8), -scaled(16), -scaled(8));
         int right = room.right();
-        if (item.state) {
+        if (item.state && state_below(items, option.rect.width())) {
+            paint_state_and_word(*painter,
+                                 QRect(room.left(), room.bottom() - lower_height(), room.width(), lower_height()),
+                                 *item.state, SideModel::state_text(item), Qt::AlignLeft);
+            room.setBottom(room.bottom() - lower_height() - scaled(4));
+        } else if (item.state) {
             const QString word = SideModel::state_text(item);
-            const int width = std::min(width_of_state_and_word(word), room.width() / 2);
-            paint_state_and_word(*painter, QRect(right - width, room.top(), width + 1, room.height()), *item.state, word,
+            const int width = std::min(width_of_state_and_word(word), room.width());
+            const int height = item.below.isEmpty() ? room.height() : upper_height();
+            paint_state_and_word(*painter, QRect(right - width, room.top(), width + 1, height), *item.state, word,
                                  Qt::AlignRight);
             right -= width + scaled(8);
         }
-        const int upper = item.below.isEmpty() ? room.height() : QFontMetrics(type_font(Type::body)).height();
+        const int upper = item.below.isEmpty() ? room.height() : upper_height();
         int left = room.left();
         painter->setPen(c.ink);
         if (!item.code.isEmpty()) {
@@ -93,15 +104,15 @@ public:
             left += write(*painter, QRect(left, room.top(), right - left, upper), item.code);
             if (!item.head.isEmpty()) {
                 painter->setFont(type_font(Type::body));
-                left += write(*painter, QRect(left, room.top(), right - left, upper), QStringLiteral(" · "));
+                left += write(*painter, QRect(left, room.top(), right - left, upper), separator());
             }
         }
-        painter->setFont(type_font(item.code.isEmpty() ? Type::strong : Type::body));
+        painter->setFont(head_font(item));
         write(*painter, QRect(left, room.top(), right - left, upper), item.head);
         if (!item.below.isEmpty()) {
             painter->setFont(type_font(Type::small));
             painter->setPen(c.soft_ink);
-            write(*painter, QRect(room.left(), room.top() + upper + 2, right - room.left(), room.height() - upper - 2),
+            write(*painter, QRect(room.left(), room.top() + upper + 2, room.width(), room.height() - upper - 2),
                   item.below);
         }
         if (option.state.testFlag(QStyle::State_HasFocus)) {
@@ -112,6 +123,35 @@ public:
     }
 
 private:
+    static int upper_height() { return QFontMetrics(type_font(Type::body)).height(); }
+    static int lower_height() { return QFontMetrics(type_font(Type::small)).height(); }
+    static QString separator() { return QStringLiteral(" · "); }
+    static QFont head_font(const SideItem& item) { return type_font(item.code.isEmpty() ? Type::strong : Type::body); }
+
+    /// The width that the list gives a row; a size is asked for before a row has any.
+    static int width_of(const QStyleOptionViewItem& option) {
+        const auto* list = qobject_cast<const QAbstractItemView*>(option.widget);
+        return list != nullptr ? list->viewport()->width() : option.rect.width();
+    }
+
+    /// Whether one state stands too wide beside its head; then all rows have a third line for it.
+    static bool state_below(const SideModel& items, int width) {
+        const int room = width - 2 * scaled(16);
+        for (int row = 0; row < items.rowCount(); ++row) {
+            const SideItem& item = items.at(row);
+            if (!item.state)
+                continue;
+            int wanted = QFontMetrics(head_font(item)).horizontalAdvance(item.head) + scaled(8) +
+                         width_of_state_and_word(SideModel::state_text(item));
+            if (!item.code.isEmpty())
+                wanted += QFontMetrics(type_font(Type::code_strong)).horizontalAdvance(item.code) +
+                          QFontMetrics(type_font(Type::body)).horizontalAdvance(separator());
+            if (wanted > room)
+                return true;
+        }
+        return false;
+    }
+
     static int write(QPainter& painter, const QRect& rect, const QString& text) {
         const QString shown = painter.fontMetrics().elidedText(text, Qt::ElideRight, std::max(0, rect.width()));
         painter.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, shown);
@@ -130,6 +170,7 @@ SideList::SideList(const QString& spoken_name, QWidget* parent) : QListView(pare
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setMouseTracking(true);
+    setUniformItemSizes(true);
 }
 
 void SideList::set_items(std::vector<SideItem> items) {
