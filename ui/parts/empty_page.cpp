@@ -31,7 +31,8 @@ EmptyPage::EmptyPage(const QString& icon_name, const QString& title, const QStri
         label->setAlignment(Qt::AlignHCenter);
         column->addWidget(label);
     }
-    m_button->setAutoDefault(false);
+    // Enter presses it too: it is the one thing to do here.
+    m_button->setAutoDefault(true);
     set_kind(m_button, "primary");
     m_button->setVisible(!button.isEmpty());
     column->addSpacing(4);

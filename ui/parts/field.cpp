@@ -4,6 +4,7 @@
 #include "ui/parts/theme.h"
 
 #include <QEvent>
+#include <QFocusEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -84,7 +85,14 @@ void Field::mark_wrong(bool wrong) {
 
 void Field::watch(QWidget* editor) {
     editor->installEventFilter(this);
-    setFocusProxy(editor);
+}
+
+void Field::focusInEvent(QFocusEvent* event) {
+    // A focus proxy would give the field a place of its own in the order of Tab, and lead from there back to its editor.
+    QWidget* to = editor();
+    if (to != this) {
+        to->setFocus(event->reason());
+    }
 }
 
 bool Field::eventFilter(QObject* watched, QEvent* event) {

@@ -55,6 +55,8 @@ protected:
     /// Whether the editor is drawn as wrong.
     virtual void mark_wrong(bool wrong);
     bool eventFilter(QObject* watched, QEvent* event) override;
+    /// Hands the keyboard on to the editor.
+    void focusInEvent(QFocusEvent* event) override;
     /// Watches an editor's focus, so that a problem is named when the keyboard leaves.
     void watch(QWidget* editor);
 

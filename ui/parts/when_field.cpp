@@ -15,7 +15,6 @@ WhenField::WhenField(const Habits& habits, QWidget* parent)
     m_day->set_placeholder(tr("today"));
     //: Stands in the empty field for a time of day: the present moment
     m_time->set_placeholder(tr("now"));
-    setFocusProxy(m_day->editor());
     for (Field* part : {static_cast<Field*>(m_day), static_cast<Field*>(m_time)}) {
         connect(part, &Field::edited, this, &WhenField::note_edit);
         part->editor()->installEventFilter(this);

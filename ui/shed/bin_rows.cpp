@@ -46,8 +46,6 @@ BinRows::BinRows(Desk& desk, const std::vector<work::VesselEntry>& bins, QWidget
     row()->addLayout(grid, 1);
     for (const work::VesselEntry& bin : bins)
         add_row(desk, *grid, bin);
-    if (!m_rows.empty())
-        setFocusProxy(m_rows.front().strips->editor());
 }
 
 void BinRows::add_row(Desk& desk, QGridLayout& grid, const work::VesselEntry& bin) {

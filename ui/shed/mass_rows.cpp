@@ -25,7 +25,6 @@ MassRows::MassRows(const Habits& habits, MassSize size, const QString& object_na
     m_grid->setVerticalSpacing(scaled(8));
     row()->addLayout(m_grid, 1);
     add_line();
-    setFocusProxy(m_lines.front()->editor());
 }
 
 MassField* MassRows::add_line() {

@@ -42,8 +42,6 @@ PailChecklist::PailChecklist(Desk& desk, QWidget* parent) : Field(parent) {
             note_edit();
         });
     }
-    if (!m_pails.empty())
-        setFocusProxy(m_pails.front().box);
 }
 
 QWidget* PailChecklist::editor() const {

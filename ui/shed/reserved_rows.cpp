@@ -40,8 +40,6 @@ ReservedRows::ReservedRows(Desk& desk, const std::vector<work::BatchBag>& bags, 
         connect(added.net, &Field::edited, this, &ReservedRows::note_edit);
         m_rows.push_back(added);
     }
-    if (!m_rows.empty())
-        setFocusProxy(m_rows.front().strips->editor());
 }
 
 bool ReservedRows::is_filled(const Row& row) { return !row.strips->is_empty() || !row.net->is_empty(); }

@@ -34,7 +34,6 @@ YardChecklist::YardChecklist(const std::vector<Yard>& yards, QWidget* parent) : 
         grid->addWidget(make_soft_label(tr("No yard yet: add one first."), Type::body, m_list), 0, 0);
     }
     row()->addWidget(m_list, 1);
-    setFocusProxy(editor());
 }
 
 QWidget* YardChecklist::editor() const {

@@ -13,6 +13,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QVBoxLayout>
 
 #include <gtest/gtest.h>
 
@@ -106,6 +107,32 @@ TEST_F(Forms, tab_goes_through_the_fields_and_then_to_the_button) {
     EXPECT_EQ(here(), note->editor());
     key(Qt::Key_Tab);
     EXPECT_EQ(here(), form.primary());
+}
+
+TEST(FormsInAPage, tab_leaves_a_form_whose_parts_were_made_in_another_order_than_they_stand) {
+    Habits habits(fixed_clock);
+    QWidget page;
+    auto* column = new QVBoxLayout(&page);
+    auto* way = new QPushButton(QStringLiteral("One by one"), &page);
+    auto* form = new FormFrame(habits, QStringLiteral("Weigh a sample"), &page);
+    auto* weight = form->add(QStringLiteral("Weight"), new MassField(habits, MassSize::small), QStringLiteral("weight"));
+    form->add(QStringLiteral("When"), new WhenField(habits), QStringLiteral("when"));
+    form->add_widget(way);
+    auto* below = new QPushButton(QStringLiteral("Below"), &page);
+    column->addWidget(form);
+    column->addWidget(below);
+    page.show();
+    QApplication::setActiveWindow(&page);
+    weight->setFocus();
+    EXPECT_EQ(QApplication::focusWidget(), weight->editor()) << "a field hands the keyboard to its editor";
+    QList<QWidget*> stops;
+    while (stops.size() < 12 && !stops.contains(QApplication::focusWidget())) {
+        stops << QApplication::focusWidget();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    EXPECT_TRUE(stops.contains(way));
+    EXPECT_TRUE(stops.contains(below)) << "the keyboard is caught in the form";
+    EXPECT_EQ(QApplication::focusWidget(), weight->editor()) << "Tab goes round the whole page";
 }
 
 TEST_F(Forms, a_hidden_field_is_passed_over) {
