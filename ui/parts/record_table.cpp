@@ -138,14 +138,31 @@ std::vector<qint64> RecordTable::chosen_ids() const {
 }
 
 void RecordTable::choose(qint64 id) {
-    const int line = m_rows != nullptr ? m_rows->row_of(id) : -1;
-    if (line < 0) {
-        setCurrentIndex({});
-        return;
+    if (!choose_rows({id}) && selectionModel() != nullptr) {
+        selectionModel()->setCurrentIndex({}, QItemSelectionModel::Clear);
     }
-    const QModelIndex index = m_rows->index(line, std::max(0, currentIndex().column()));
-    setCurrentIndex(index);
-    scrollTo(index);
+}
+
+bool RecordTable::choose_rows(const std::vector<qint64>& ids) {
+    QItemSelection rows;
+    QModelIndex first;
+    for (const qint64 id : ids) {
+        const int line = m_rows != nullptr ? m_rows->row_of(id) : -1;
+        if (line < 0) {
+            continue;
+        }
+        const QModelIndex index = m_rows->index(line, std::max(0, currentIndex().column()));
+        first = first.isValid() ? first : index;
+        rows.select(index, index);
+    }
+    if (!first.isValid()) {
+        return false;
+    }
+    // The view's own setCurrentIndex() would toggle the row while Ctrl is held, as it is after Ctrl+Enter.
+    selectionModel()->setCurrentIndex(first, QItemSelectionModel::NoUpdate);
+    selectionModel()->select(rows, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+    scrollTo(first);
+    return true;
 }
 
 QWidget* RecordTable::refused_cell() const {

@@ -38,7 +38,10 @@ public:
     /// The cell that stays open because its text was not taken, or nothing.
     QWidget* refused_cell() const;
 
+    /// Chooses that row alone, whatever keys are held down meanwhile; an id that is not there chooses none.
     QSize sizeHint() const override;
+    /// The same for several rows. Gives back whether one of them is there; what was chosen stays where none is.
+    bool choose_rows(const std::vector<qint64>& ids);
     QSize minimumSizeHint() const override;
 
 Q_SIGNALS:

@@ -6,7 +6,6 @@
 #include "ui/parts/theme.h"
 #include "ui/store/bag_card.h"
 #include "ui/store/bag_columns.h"
-#include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/page_with_card.h"
 #include "ui/store/shelf_table.h"
@@ -140,7 +139,7 @@ void BagsPage::count_rows(const std::vector<BagLine>& all) {
 
 void BagsPage::show_rows() {
     m_rows->set_rows(work::bags(m_desk.workbook(), m_desk.today(), filter()));
-    choose_some_row(*m_table);
+    m_table->choose_some_row();
     show_chosen();
 }
 
@@ -162,7 +161,7 @@ bool BagsPage::show_bags(const std::vector<qint64>& bags) {
             show_rows();
         }
     }
-    return choose_rows(*m_table, bags);
+    return m_table->choose_rows(bags);
 }
 
 void BagsPage::take_focus() {

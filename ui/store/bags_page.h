@@ -15,7 +15,7 @@ class BagCard;
 class EmptyPage;
 class FilterRow;
 class PageWithCard;
-class RecordTable;
+class ShelfTable;
 class StockCard;
 
 class BagsPage : public StoreSection {
@@ -42,7 +42,7 @@ private:
     PageWithCard* m_content;
     StockCard* m_stock;
     FilterRow* m_filter;
-    RecordTable* m_table;
+    ShelfTable* m_table;
     RowsModel<work::BagLine>* m_rows;
     BagCard* m_card;
 };

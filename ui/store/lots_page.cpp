@@ -6,7 +6,6 @@
 #include "ui/parts/lot_form.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
-#include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/history_dialog.h"
 #include "ui/store/lot_columns.h"
@@ -181,7 +180,7 @@ void LotsPage::say_left(const std::vector<work::LotLine>& open) {
 
 void LotsPage::show_rows() {
     m_rows->set_rows(work::lots(m_desk.workbook(), m_desk.today(), m_filter->chosen() == Shown::in_use));
-    choose_some_row(*m_table);
+    m_table->choose_some_row();
     settle_buttons();
 }
 
@@ -199,7 +198,7 @@ void LotsPage::show_lot(qint64 lot) {
         m_filter->choose(Shown::all);
         show_rows();
     }
-    choose_rows(*m_table, {lot});
+    m_table->choose_rows({lot});
 }
 
 void LotsPage::take_focus() {

@@ -16,7 +16,7 @@ namespace soakbook::ui {
 class Card;
 class EmptyPage;
 class FilterRow;
-class RecordTable;
+class ShelfTable;
 class Sentence;
 
 class LotsPage : public StoreSection {
@@ -45,7 +45,7 @@ private:
     QWidget* m_content = nullptr;
     Sentence* m_sentence = nullptr;
     FilterRow* m_filter = nullptr;
-    RecordTable* m_table = nullptr;
+    ShelfTable* m_table = nullptr;
     RowsModel<work::LotLine>* m_rows = nullptr;
     QPushButton* m_correct = nullptr;
     QPushButton* m_recount = nullptr;

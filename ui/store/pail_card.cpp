@@ -23,7 +23,7 @@ using work::PailState;
 
 namespace {
 
-constexpr int scale_decimals = 2;
+constexpr int card_decimals = 2;
 
 bool is_standing(const PailLine& pail) {
     return pail.state != PailState::used && pail.state != PailState::discarded && pail.state != PailState::made_void;
@@ -118,7 +118,7 @@ void PailCard::show_one() {
         //: Name of a fact of a pail: from which batch it was poured
         {tr("Poured from"), pail().batch_code, {}, true},
         //: Name of a fact of a pail: the mass in it
-        {tr("Net mass"), m_desk.large(pail().mass, scale_decimals)},
+        {tr("Net mass"), m_desk.large(pail().mass, card_decimals)},
         //: Name of a fact of a pail
         {tr("Strength"), strength_or_unknown(m_desk, pail().strength)},
         //: Name of a fact of a pail: the day it was sealed
@@ -160,7 +160,7 @@ void PailCard::show_several() {
     set_heading(tr("%n pail(s) chosen", nullptr, static_cast<int>(m_pails.size())));
     m_facts->set_facts({
         //: Name of a fact of several pails: their mass together
-        {tr("Together"), m_desk.large(mass, scale_decimals)},
+        {tr("Together"), m_desk.large(mass, card_decimals)},
         //: Name of a fact of several pails: their codes
         {tr("Pails"), codes.join(QStringLiteral("  ")), {}, true},
     });

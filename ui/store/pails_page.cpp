@@ -4,7 +4,6 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
-#include "ui/store/choose_rows.h"
 #include "ui/store/filter_row.h"
 #include "ui/store/page_with_card.h"
 #include "ui/store/pail_card.h"
@@ -136,7 +135,7 @@ void PailsPage::say_figures(const std::vector<PailLine>& standing) {
 
 void PailsPage::show_rows() {
     m_rows->set_rows(work::pails(m_desk.workbook(), m_desk.today(), m_filter->chosen() == Shown::all));
-    choose_some_row(*m_table);
+    m_table->choose_some_row();
     show_chosen();
 }
 
@@ -155,7 +154,7 @@ bool PailsPage::show_pails(const std::vector<qint64>& pails) {
         m_filter->choose(Shown::all);
         show_rows();
     }
-    return choose_rows(*m_table, pails);
+    return m_table->choose_rows(pails);
 }
 
 void PailsPage::take_focus() {

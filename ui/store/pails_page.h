@@ -15,7 +15,7 @@ class EmptyPage;
 class FilterRow;
 class PageWithCard;
 class PailCard;
-class RecordTable;
+class ShelfTable;
 class Sentence;
 
 class PailsPage : public StoreSection {
@@ -42,7 +42,7 @@ private:
     PageWithCard* m_content;
     Sentence* m_sentence = nullptr;
     FilterRow* m_filter = nullptr;
-    RecordTable* m_table = nullptr;
+    ShelfTable* m_table = nullptr;
     RowsModel<work::PailLine>* m_rows = nullptr;
     PailCard* m_card;
 };

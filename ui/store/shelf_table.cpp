@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/store/shelf_table.h"
 
+#include "ui/parts/rows_model.h"
 #include "ui/parts/theme.h"
 
 namespace soakbook::ui {
@@ -10,6 +11,11 @@ namespace {
 constexpr int least_rows = 4;
 
 } // namespace
+
+void ShelfTable::choose_some_row() {
+    if (chosen_ids().empty() && rows_model()->rowCount() > 0)
+        choose(rows_model()->id_at(0));
+}
 
 QSize ShelfTable::minimumSizeHint() const {
     // The header is a little lower than a row.

@@ -11,6 +11,8 @@ class ShelfTable : public RecordTable {
 
 public:
     using RecordTable::RecordTable;
+    /// The first row, where nothing is chosen.
+    void choose_some_row();
     QSize sizeHint() const override { return minimumSizeHint(); }
     QSize minimumSizeHint() const override;
 };

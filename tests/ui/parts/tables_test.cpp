@@ -12,6 +12,7 @@
 #include <QPersistentModelIndex>
 #include <QPointer>
 #include <QScrollBar>
+#include <QShortcut>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -117,6 +118,34 @@ TEST_F(Tables, what_is_chosen_and_scrolled_to_survives_new_rows) {
     EXPECT_EQ(table.current_id(), 40);
     EXPECT_EQ(table.chosen_ids(), (std::vector<qint64>{40}));
     EXPECT_EQ(table.verticalScrollBar()->value(), scrolled);
+}
+
+TEST_F(Tables, a_row_that_is_chosen_by_the_page_stays_chosen_while_ctrl_is_held) {
+    RecordTable table(QStringLiteral("test/ctrl"), QStringLiteral("Hives"));
+    table.set_rows_model(&model);
+    table.set_many_can_be_chosen(true);
+    model.set_rows({hive(1, 4), hive(2, 3), hive(3, 5)});
+    table.show();
+    table.choose(2);
+    // As after Ctrl+Enter in a form: the page chooses the row that was entered before the key is let go.
+    QShortcut entered(QKeySequence(int{Qt::CTRL} | int{Qt::Key_Return}), &table);
+    std::vector<qint64> next{2};
+    QObject::connect(&entered, &QShortcut::activated, &table, [&] {
+        for (const qint64 id : next) {
+            table.choose(id);
+        }
+    });
+    QApplication::setActiveWindow(&table);
+    QTest::keyClick(&table, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(table.chosen_ids(), (std::vector<qint64>{2}));
+    next = {3};
+    QTest::keyClick(&table, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(table.chosen_ids(), (std::vector<qint64>{3}));
+    EXPECT_EQ(table.current_id(), 3);
+    next = {99};
+    QTest::keyClick(&table, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(table.chosen_ids().empty()) << "a row that is not there chooses none";
+    EXPECT_EQ(table.current_id(), 0);
 }
 
 TEST_F(Tables, enter_and_a_double_click_open_a_row) {
