@@ -132,7 +132,7 @@ TEST(Sheets, every_cell_lies_inside_its_column_and_on_the_page) {
     const QString path = write(sheet_of(book, head()), QStringLiteral("register.pdf"));
     EXPECT_NEAR(page_size_mm(path).width(), 297, 0.2);
     const QString text = text_of_pdf(path);
-    for (const char* words : {"Register of treatments", "Withdrawal", "Hive 60", "no authorised veterinary product", "made void"}) {
+    for (const char* words : {"Register of treatments", "No harvest before", "Hive 60", "no authorised veterinary product", "made void"}) {
         EXPECT_TRUE(text.contains(QLatin1String(words))) << words;
     }
     write(sheet_of(book, head(PaperSize::letter)), QStringLiteral("register-letter.pdf"));

@@ -84,7 +84,9 @@ void ChartFrame::refresh() {
     say(QString());
 }
 
-bool ChartFrame::shows_table() const { return m_stack->currentWidget() == m_table; }
+bool ChartFrame::shows_table() const {
+    return m_stack->currentWidget() == m_table;
+}
 
 void ChartFrame::show_table(bool table) {
     if (m_plot->is_empty()) {
@@ -119,18 +121,26 @@ void ChartFrame::fill_table() {
     m_table->resizeColumnsToContents();
 }
 
-void ChartFrame::say(const QString& words) { m_reading->setText(words.isEmpty() ? m_hint : words); }
+void ChartFrame::say(const QString& words) {
+    m_reading->setText(words.isEmpty() ? m_hint : words);
+}
 
 void ChartFrame::set_hint(const QString& words) {
     m_hint = words;
     say(m_plot->words_at(m_plot->stop()));
 }
 
-void ChartFrame::set_least_height(int height) { m_stack->setMinimumHeight(scaled(height)); }
+void ChartFrame::set_least_height(int height) {
+    m_stack->setMinimumHeight(scaled(height));
+}
 
-QString ChartFrame::reading() const { return m_reading->text(); }
+QString ChartFrame::reading() const {
+    return m_reading->text();
+}
 
-void ChartFrame::complain(const QString& words) { m_reading->setText(words); }
+void ChartFrame::complain(const QString& words) {
+    m_reading->setText(words);
+}
 
 QSizeF ChartFrame::picture_size() const {
     // As it is seen, but never so small that labels would crowd.
@@ -167,7 +177,8 @@ void ChartFrame::copy_picture() {
 
 void ChartFrame::save_picture() {
     //: title of a window that asks for a file's name
-    const QString path = ask_file_to_write(this, {tr("Save the picture"), plain_file_name(m_plot->name(), QStringLiteral("png")),
+    const QString path = ask_file_to_write(this, {tr("Save the picture"),
+                                                  plain_file_name(m_plot->name(), QStringLiteral("png")),
                                                   //: kind of file
                                                   {tr("Picture (*.png)"),
                                                    //: kind of file

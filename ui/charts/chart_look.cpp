@@ -9,7 +9,8 @@ namespace {
 
 QColor mixed(const QColor& a, const QColor& b, float part) {
     const auto between = [part](float x, float y) { return x + (y - x) * part; };
-    return QColor::fromRgbF(between(a.redF(), b.redF()), between(a.greenF(), b.greenF()), between(a.blueF(), b.blueF()));
+    return QColor::fromRgbF(between(a.redF(), b.redF()), between(a.greenF(), b.greenF()),
+                            between(a.blueF(), b.blueF()));
 }
 
 } // namespace

@@ -13,9 +13,13 @@ void MiteChart::set_data(const MiteCounts& shown) {
 }
 
 //: name of a chart
-QString MiteChart::name() const { return tr("Mite counts"); }
+QString MiteChart::name() const {
+    return tr("Mite counts");
+}
 
-bool MiteChart::is_empty() const { return m_data.points.empty(); }
+bool MiteChart::is_empty() const {
+    return m_data.points.empty();
+}
 
 QString MiteChart::empty_sentence() const {
     //: instead of the chart of mite counts
@@ -91,7 +95,8 @@ void MiteChart::fill() {
     const auto highest = std::max_element(over.begin(), over.end(), [](QPointF a, QPointF b) { return a.y() < b.y(); });
     if (highest != over.end()) {
         //: at the highest count of the chart; %1 is a rate
-        add_label(*highest, tr("%1, over the threshold").arg(rate(highest->y())), look.past, LabelSide::above, true, true);
+        add_label(*highest, tr("%1, over the threshold").arg(rate(highest->y())), look.past, LabelSide::above, true,
+                  true);
     }
     for (std::size_t i = 0; i < m_data.points.size(); ++i) {
         add_stop(course[i], words_of(m_data.points[i]));
@@ -110,7 +115,9 @@ ChartTable MiteChart::table() const {
                     tr("To"),
                     //: column of the table behind a chart
                     tr("Count")};
-    const auto number = [&](const std::optional<double>& value) { return value ? m_data.locale.toString(*value, 'f', 2) : QString(); };
+    const auto number = [&](const std::optional<double>& value) {
+        return value ? m_data.locale.toString(*value, 'f', 2) : QString();
+    };
     for (const MitePoint& point : m_data.points) {
         table.rows.push_back({point.when, number(point.rate), number(point.low), number(point.high), point.words});
     }

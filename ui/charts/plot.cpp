@@ -58,6 +58,8 @@ void Plot::clear() {
     m_anchor = nullptr;
     chart()->removeAllSeries();
     for (QAbstractAxis* axis : chart()->axes()) {
+        // What Qt Charts drew of it goes only with the next turn of the event loop.
+        axis->setVisible(false);
         chart()->removeAxis(axis);
         delete axis;
     }
@@ -76,6 +78,9 @@ void Plot::redraw() {
         fill();
     }
     set_margins();
+    // Otherwise the new axes come with the next turn of the event loop, and the first picture is without them.
+    chart()->layout()->invalidate();
+    chart()->layout()->activate();
     place_labels();
     Q_EMIT read_out(QString());
     viewport()->update();
@@ -145,17 +150,23 @@ QXYSeries* Plot::add_marks(const std::vector<QPointF>& points, Mark mark, const 
 }
 
 void Plot::add_band(double from_x, double to_x, double low, double high) {
+    add_band({{from_x, low}, {to_x, low}}, {{from_x, high}, {to_x, high}}, m_look.wanted);
+}
+
+void Plot::add_band(const std::vector<QPointF>& low, const std::vector<QPointF>& high, const QColor& colour) {
     auto* upper = new QLineSeries(chart());
     auto* lower = new QLineSeries(chart());
-    upper->append(from_x, high);
-    upper->append(to_x, high);
-    lower->append(from_x, low);
-    lower->append(to_x, low);
+    for (const QPointF& point : high) {
+        upper->append(point);
+    }
+    for (const QPointF& point : low) {
+        lower->append(point);
+    }
     auto* band = new QAreaSeries(upper, lower);
     upper->setParent(band);
     lower->setParent(band);
     band->setPen(Qt::NoPen);
-    band->setBrush(m_look.wanted);
+    band->setBrush(colour);
     add_series(band, m_x, m_y);
 }
 

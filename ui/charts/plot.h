@@ -102,6 +102,8 @@ protected:
     QXYSeries* add_marks(const std::vector<QPointF>& points, Mark mark, const QColor& colour);
     /// A pale band from low to high.
     void add_band(double from_x, double to_x, double low, double high);
+    /// A pale band between two courses over the same places.
+    void add_band(const std::vector<QPointF>& low, const std::vector<QPointF>& high, const QColor& colour);
     void add_series(QAbstractSeries* series, QAbstractAxis* x, QAbstractAxis* y);
     /// A grounded label hides the lines behind it.
     void add_label(QPointF at, const QString& text, const QColor& colour, LabelSide side, bool strong = false, bool grounded = false);

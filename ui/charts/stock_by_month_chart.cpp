@@ -17,10 +17,13 @@ void StockByMonthChart::set_data(const StockByMonth& shown) {
 }
 
 //: name of a chart
-QString StockByMonthChart::name() const { return tr("Strips by month of their limit"); }
+QString StockByMonthChart::name() const {
+    return tr("Strips by month of their limit");
+}
 
 bool StockByMonthChart::is_empty() const {
-    return std::all_of(m_data.months.begin(), m_data.months.end(), [](const MonthOfStock& month) { return month.strips == 0; });
+    return std::all_of(m_data.months.begin(), m_data.months.end(),
+                       [](const MonthOfStock& month) { return month.strips == 0; });
 }
 
 QString StockByMonthChart::empty_sentence() const {
@@ -81,7 +84,9 @@ void StockByMonthChart::fill() {
         const auto x = static_cast<double>(i);
         add_label({x, 0}, month.name, look.soft, LabelSide::foot);
         if (month.strips > 0) {
-            const QColor ink = month.state == MonthState::past ? look.past : month.state == MonthState::near ? look.near : look.ink;
+            const QColor ink = month.state == MonthState::past   ? look.past
+                               : month.state == MonthState::near ? look.near
+                                                                 : look.ink;
             const QString figure = m_data.locale.toString(month.strips);
             add_label({x, static_cast<double>(month.strips)}, figure, ink, LabelSide::above);
             if (month.state != MonthState::in_date) {
@@ -89,7 +94,8 @@ void StockByMonthChart::fill() {
                 const QString past_words = tr("past");
                 //: under a bar of the chart: how its strips stand
                 const QString near_words = tr("near");
-                add_label({x, 0}, month.state == MonthState::past ? past_words : near_words, ink, LabelSide::second_foot, true);
+                add_label({x, 0}, month.state == MonthState::past ? past_words : near_words, ink,
+                          LabelSide::second_foot, true);
             }
         }
         if (month.strips == 0) {

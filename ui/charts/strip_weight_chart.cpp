@@ -16,10 +16,13 @@ void StripWeightChart::set_data(const StripWeight& shown) {
 }
 
 //: name of a chart
-QString StripWeightChart::name() const { return tr("Weight of one strip"); }
+QString StripWeightChart::name() const {
+    return tr("Weight of one strip");
+}
 
 bool StripWeightChart::is_empty() const {
-    return std::all_of(m_data.bins.begin(), m_data.bins.end(), [](const BinOfSamples& bin) { return bin.samples.empty(); });
+    return std::all_of(m_data.bins.begin(), m_data.bins.end(),
+                       [](const BinOfSamples& bin) { return bin.samples.empty(); });
 }
 
 QString StripWeightChart::empty_sentence() const {
@@ -27,11 +30,14 @@ QString StripWeightChart::empty_sentence() const {
     return tr("The weight of the strips stands here, with the band that is wanted, once the first sample was weighed.");
 }
 
-QString StripWeightChart::text(maths::Mass mass) const { return exchange::write_mass(mass, m_data.unit, m_data.locale, 1); }
+QString StripWeightChart::text(maths::Mass mass) const {
+    return exchange::write_mass(mass, m_data.unit, m_data.locale, 1);
+}
 
 QString StripWeightChart::words_of(const BinOfSamples& bin, const StripSample& sample) const {
     //: one weighing in words; %1 is a bin, %2 day and time, %3 a number of hours, %4 a mass
-    QString words = tr("%1, %2, %3 h in: %4 a strip").arg(bin.name, sample.when, m_data.locale.toString(sample.hours, 'f', 1), text(sample.mean));
+    QString words = tr("%1, %2, %3 h in: %4 a strip")
+                        .arg(bin.name, sample.when, m_data.locale.toString(sample.hours, 'f', 1), text(sample.mean));
     if (sample.strips > 0) {
         //: goes on from one weighing in words
         words += QStringLiteral(", ") + tr("%n weighed", nullptr, sample.strips);
@@ -42,6 +48,42 @@ QString StripWeightChart::words_of(const BinOfSamples& bin, const StripSample& s
     return words;
 }
 
+void StripWeightChart::add_bin(const BinOfSamples& bin, Qt::PenStyle style, const AxisSteps& heights) {
+    const ChartLook& look = worn();
+    std::vector<QPointF> points;
+    for (const StripSample& sample : bin.samples) {
+        points.emplace_back(sample.hours, in_unit(sample.mean, m_data.unit));
+    }
+    std::vector<QPointF> course = points;
+    course.insert(course.begin(), QPointF(0, in_unit(m_data.dry, m_data.unit)));
+    if (!bin.curve.empty()) {
+        course.clear();
+        std::vector<QPointF> low;
+        std::vector<QPointF> high;
+        // Wide bands of young curves would leave the picture.
+        const auto within = [&heights](double weight) { return std::clamp(weight, heights.from, heights.to); };
+        for (const FittedPoint& point : bin.curve) {
+            course.emplace_back(point.hours, within(in_unit(point.weight, m_data.unit)));
+            low.emplace_back(point.hours, within(in_unit(point.low, m_data.unit)));
+            high.emplace_back(point.hours, within(in_unit(point.high, m_data.unit)));
+        }
+        QColor band = look.measured;
+        band.setAlphaF(0.12F);
+        add_band(low, high, band);
+    }
+    add_line(course, look.measured, 2, style);
+    add_marks(points, Mark::ring, look.ink);
+    if (m_data.bins.size() > 1) {
+        add_label(course.back(), bin.name, look.measured, LabelSide::end, true);
+    }
+    if (bin.reached && m_data.target) {
+        const QPointF at(*bin.reached, in_unit(*m_data.target, m_data.unit));
+        add_marks({at}, Mark::square, look.measured);
+        //: one point of the chart in words; %1 is a bin, %2 an hour with how sure it is
+        add_stop(at, tr("%1 reaches the weight wanted %2").arg(bin.name, bin.reached_words));
+    }
+}
+
 void StripWeightChart::fill() {
     const ChartLook& look = worn();
     double last = 0;
@@ -50,6 +92,10 @@ void StripWeightChart::fill() {
         for (const StripSample& sample : bin.samples) {
             last = std::max(last, sample.hours);
             heights.push_back(in_unit(sample.mean, m_data.unit));
+        }
+        for (const FittedPoint& point : bin.curve) {
+            last = std::max(last, point.hours);
+            heights.push_back(in_unit(point.weight, m_data.unit));
         }
     }
     for (const auto& edge : {m_data.wanted_from, m_data.wanted_to}) {
@@ -77,21 +123,10 @@ void StripWeightChart::fill() {
     constexpr std::array<Qt::PenStyle, 4> styles = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
     std::size_t style = 0;
     for (const BinOfSamples& bin : m_data.bins) {
-        if (bin.samples.empty()) {
-            continue;
+        if (!bin.samples.empty()) {
+            add_bin(bin, styles[style % styles.size()], y);
+            ++style;
         }
-        std::vector<QPointF> points;
-        for (const StripSample& sample : bin.samples) {
-            points.emplace_back(sample.hours, in_unit(sample.mean, m_data.unit));
-        }
-        std::vector<QPointF> course = points;
-        course.insert(course.begin(), dry);
-        add_line(course, look.measured, 2, styles[style % styles.size()]);
-        add_marks(points, Mark::ring, look.ink);
-        if (m_data.bins.size() > 1) {
-            add_label(points.back(), bin.name, look.measured, LabelSide::end, true);
-        }
-        ++style;
     }
     add_marks({dry}, Mark::ring, look.ink);
     //: names the first point of the chart; %1 is a mass
@@ -123,7 +158,8 @@ ChartTable StripWeightChart::table() const {
         for (const StripSample& sample : bin.samples) {
             table.rows.push_back({bin.name, sample.when, m_data.locale.toString(sample.hours, 'f', 1),
                                   exchange::write_mass_number(sample.mean, m_data.unit, m_data.locale, 2),
-                                  sample.strips > 0 ? m_data.locale.toString(sample.strips) : QString(), sample.verdict});
+                                  sample.strips > 0 ? m_data.locale.toString(sample.strips) : QString(),
+                                  sample.verdict});
         }
     }
     return table;

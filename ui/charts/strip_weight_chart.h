@@ -19,14 +19,26 @@ struct StripSample {
     QString verdict;  ///< "light by 1.0 g"; may be empty
 };
 
+/// The fitted curve of one bin and the band in which it lies.
+struct FittedPoint {
+    double hours = 0;
+    maths::Mass weight;
+    maths::Mass low;
+    maths::Mass high;
+};
+
 struct BinOfSamples {
     QString name; ///< "bin 1"
     std::vector<StripSample> samples; ///< in order of time
+    std::vector<FittedPoint> curve{}; ///< from the start on; empty: the samples are joined by straight lines
+    std::optional<double> reached{};  ///< hours until the weight wanted; only with a curve
+    QString reached_words{};          ///< the hour as the user reads it, with how sure that is
 };
 
 struct StripWeight {
     std::vector<BinOfSamples> bins;
     maths::Mass dry;
+    std::optional<maths::Mass> target;
     std::optional<maths::Mass> wanted_from; ///< target less tolerance
     std::optional<maths::Mass> wanted_to;   ///< target and tolerance
     exchange::MassUnit unit = exchange::MassUnit::gram;
@@ -50,6 +62,7 @@ protected:
     void fill() override;
 
 private:
+    void add_bin(const BinOfSamples& bin, Qt::PenStyle style, const AxisSteps& heights);
     QString text(maths::Mass mass) const;
     QString words_of(const BinOfSamples& bin, const StripSample& sample) const;
     StripWeight m_data;

@@ -15,10 +15,13 @@ void TankTemperatureChart::set_data(const TankTemperature& shown) {
 }
 
 //: name of a chart
-QString TankTemperatureChart::name() const { return tr("Temperature of the tank"); }
+QString TankTemperatureChart::name() const {
+    return tr("Temperature of the tank");
+}
 
 bool TankTemperatureChart::is_empty() const {
-    return std::none_of(m_data.readings.begin(), m_data.readings.end(), [](const TankReading& r) { return r.probe || r.dial; });
+    return std::none_of(m_data.readings.begin(), m_data.readings.end(),
+                        [](const TankReading& r) { return r.probe || r.dial; });
 }
 
 QString TankTemperatureChart::empty_sentence() const {
@@ -121,7 +124,8 @@ void TankTemperatureChart::fill() {
     }
     for (const TankReading& reading : m_data.readings) {
         if (reading.probe || reading.dial) {
-            add_stop({hours(reading), in_unit(reading.probe ? *reading.probe : *reading.dial, m_data.unit)}, words_of(reading));
+            add_stop({hours(reading), in_unit(reading.probe ? *reading.probe : *reading.dial, m_data.unit)},
+                     words_of(reading));
         }
     }
 }
@@ -150,7 +154,8 @@ ChartTable TankTemperatureChart::table() const {
             //: in the table behind a chart
             notes.append(tr("stirred"));
         }
-        table.rows.push_back({reading.when, number(reading.probe), number(reading.dial), notes.join(QStringLiteral(", "))});
+        table.rows.push_back(
+            {reading.when, number(reading.probe), number(reading.dial), notes.join(QStringLiteral(", "))});
     }
     return table;
 }

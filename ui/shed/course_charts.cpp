@@ -29,7 +29,8 @@ StripWeight strip_weight(const Desk& desk, const work::BatchView& batch) {
         data.dry = soak.dry;
         data.wanted_from = soak.target - soak.tolerance;
         data.wanted_to = soak.target + soak.tolerance;
-        BinOfSamples bin{soak.bin_name, {}};
+        BinOfSamples bin;
+        bin.name = soak.bin_name;
         for (const work::WeighLine& weighing : soak.weighings) {
             bin.samples.push_back({weighing.hours, desk.moment(weighing.at), weighing.figures.mean, weighing.strips,
                                    verdict_words(desk, weighing.figures).word});
