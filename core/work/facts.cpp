@@ -3,6 +3,8 @@
 
 #include "core/book/value.h"
 
+#include <cmath>
+
 namespace soakbook::work {
 
 namespace {
@@ -21,6 +23,12 @@ QString fact(maths::Temperature temperature) {
 QString fact(maths::Fraction fraction) {
     return marked('f', fraction.count);
 }
+QString fact(maths::Volume volume) {
+    return marked('v', volume.count);
+}
+QString fact(maths::Money money) {
+    return marked('c', money.count);
+}
 
 QString fact(maths::Day day) {
     const QString text = QStringLiteral("d:") + book::day_text(day);
@@ -29,8 +37,17 @@ QString fact(maths::Day day) {
 
 QString fact(const QString& name) {
     const bool looks_marked =
-        name.size() > 1 && name.at(1) == QLatin1Char(':') && QStringLiteral("mtfdns").contains(name.at(0));
+        name.size() > 1 && name.at(1) == QLatin1Char(':') && QStringLiteral("mtfdnsvchx").contains(name.at(0));
     const QString text = looks_marked ? QStringLiteral("s:") + name : name;
+    return text;
+}
+
+QString hours_fact(double hours) {
+    return marked('h', std::llround(hours * 60.0));
+}
+
+QString number_fact(double number, int decimals) {
+    const QString text = QStringLiteral("x:") + QString::number(number, 'f', decimals);
     return text;
 }
 

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the figures of bags on the shelf and of the accounts come about.
+#pragma once
+
+#include "core/work/batch_cost.h"
+#include "core/work/batch_limits.h"
+#include "core/work/how.h"
+#include "core/work/leftovers.h"
+
+namespace soakbook::work {
+
+/// By the months that were copied into the bag. Nothing for a label without a bag.
+std::optional<How> how_use_by(const book::Workbook& workbook, BagId bag);
+/// Nothing when no rest was said.
+std::optional<How> how_rest(const book::Workbook& workbook, BagId bag);
+How how_balance(const Balance& balance);
+How how_strip_cost(const BatchCost& cost);
+/// Nothing while there are no limits.
+std::optional<How> how_batch_limits(const BatchChart& chart);
+How how_hazard_class(maths::Fraction strength);
+
+} // namespace soakbook::work

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/how_yards.h"
+
+#include "core/book/record_io.h"
+#include "core/book/records/placement.h"
+#include "core/work/optional_fact.h"
+
+namespace soakbook::work {
+
+namespace {
+
+/// A limit of one hive, for all hives of a group.
+QString limit_fact(std::optional<int> limit, int hives) {
+    return limit ? fact(*limit * hives) : QString();
+}
+
+} // namespace
+
+std::optional<How> how_dose(const RoundEntry& round, const VisitLine& line) {
+    if (!round.dose_rule || line.untreated)
+        return std::nullopt;
+    const QStringList ends{limit_fact(round.dose_least, line.hives), limit_fact(round.dose_most, line.hives),
+                           fact_or_none(line.planned)};
+    switch (*round.dose_rule) {
+    case DoseRule::fixed:
+        return How{HowKind::dose_fixed, QStringList{fact_or_none(round.dose_strips), fact(line.hives)} + ends};
+    case DoseRule::brood_boxes:
+        return How{HowKind::dose_boxes,
+                   QStringList{fact_or_none(round.dose_strips), fact_or_none(line.brood_boxes), fact(line.hives)} +
+                       ends};
+    case DoseRule::frames_of_bees:
+        break;
+    }
+    const QString frames = round.dose_frames_tenths ? number_fact(*round.dose_frames_tenths / 10.0, 1) : QString();
+    return How{HowKind::dose_frames, QStringList{frames, fact_or_none(line.frames_of_bees), fact(line.hives)} + ends};
+}
+
+How how_mite_rate(const CountLine& count) {
+    if (count.kind == MiteCountKind::drop)
+        return {HowKind::mite_drop,
+                {fact(count.mites), fact_or_none(count.days),
+                 count.figures.per_day ? number_fact(*count.figures.per_day, 1) : QString()}};
+    return {HowKind::mite_rate,
+            {fact(count.mites), fact_or_none(count.bees), fact_or_none(count.figures.rate),
+             fact_or_none(count.figures.low), fact_or_none(count.figures.high)}};
+}
+
+std::optional<How> how_pull_window(const book::Workbook& workbook, PlacementId id) {
+    const auto placement = book::fetch(workbook, id);
+    if (!placement || placement->void_reason || !placement->pull_from || !placement->pull_by)
+        return std::nullopt;
+    return How{HowKind::pull_window,
+               {fact(placement->placed_on), fact(maths::days_between(placement->placed_on, *placement->pull_from)),
+                fact(maths::days_between(placement->placed_on, *placement->pull_by)), fact(*placement->pull_from),
+                fact(*placement->pull_by)}};
+}
+
+} // namespace soakbook::work
