@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The main job from an empty computer to the exported register, by keys, clicks and file picks alone.
+#include "story.h"
+
+#include <QEvent>
+#include <QFileInfo>
+#include <QKeyEvent>
+#include <QTemporaryDir>
+#include <QApplication>
+
+#include <iostream>
+
+#include <gtest/gtest.h>
+
+namespace soakbook::tests {
+namespace {
+
+/// A program in which Ctrl+Enter does nothing.
+class EatsCtrlEnter : public QObject {
+public:
+    EatsCtrlEnter() { QApplication::instance()->installEventFilter(this); }
+
+protected:
+    bool eventFilter(QObject*, QEvent* event) override {
+        if (event->type() != QEvent::KeyPress && event->type() != QEvent::ShortcutOverride && event->type() != QEvent::Shortcut)
+            return false;
+        if (event->type() == QEvent::Shortcut)
+            return true;
+        const auto* key = static_cast<QKeyEvent*>(event);
+        return key->modifiers().testFlag(Qt::ControlModifier) && (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter);
+    }
+};
+
+} // namespace
+
+TEST(MainJob, goes_from_an_empty_computer_to_the_exported_register) {
+    Story story(QStringLiteral(SOAKBOOK_LEFT_WORKBOOK));
+    story.welcome_and_a_new_workbook();
+    ASSERT_FALSE(HasFatalFailure());
+    story.set_up();
+    story.deliveries();
+    story.mix();
+    story.heat();
+    story.soak();
+    story.weigh_and_correct();
+    story.bag_and_label();
+    story.leftovers();
+    story.a_yard_of_twenty();
+    story.strips_in();
+    story.close();
+    RecordProperty("keys_and_clicks_of_one_batch_from_mix_to_labels", story.batch_count());
+    std::cout << "One batch from mix to labels: " << story.batch_count() << " keys and clicks.\n";
+}
+
+TEST(BrokenKey, without_ctrl_enter_the_first_form_is_not_entered) {
+    QTemporaryDir folder;
+    Story story(folder.path());
+    story.fill_in_the_welcome();
+    {
+        const EatsCtrlEnter broken;
+        story.hands().enter();
+    }
+    EXPECT_FALSE(QFileInfo::exists(story.workbook()));
+    story.hands().enter();
+    EXPECT_TRUE(QFileInfo::exists(story.workbook())) << "it was the broken key, and nothing else";
+    story.close();
+}
+
+} // namespace soakbook::tests
