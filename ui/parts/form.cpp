@@ -6,6 +6,7 @@
 #include "ui/parts/field_grid.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/form_notice.h"
+#include "ui/parts/page_scroll.h"
 #include "ui/parts/primary_button.h"
 #include "ui/parts/theme.h"
 
@@ -255,6 +256,14 @@ void FormFrame::go_on_from(QWidget* editor, bool back) {
     }
     if (next != nullptr) {
         next->setFocus(back ? Qt::BacktabFocusReason : Qt::TabFocusReason);
+        // With its label and its help, not only the line that is typed in.
+        QWidget* whole = next;
+        for (QWidget* above = next; above != this; above = above->parentWidget()) {
+            if (qobject_cast<Field*>(above) != nullptr) {
+                whole = above;
+            }
+        }
+        bring_into_view(whole);
     }
 }
 

@@ -3,6 +3,7 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/form.h"
 #include "ui/parts/form_notice.h"
+#include "ui/parts/page_scroll.h"
 #include "ui/parts/primary_button.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/refusal_words.h"
@@ -10,7 +11,6 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QPointer>
-#include <QScrollArea>
 #include <QScopeGuard>
 #include <QTimer>
 
@@ -34,15 +34,6 @@ void finish_open_cell(const QWidget* form) {
     for (QWidget* above = focus->parentWidget(); above != nullptr && above != form; above = above->parentWidget()) {
         if (auto* view = qobject_cast<QAbstractItemView*>(above)) {
             view->setFocus();
-            return;
-        }
-    }
-}
-
-void bring_into_view(QWidget* widget) {
-    for (QWidget* above = widget->parentWidget(); above != nullptr; above = above->parentWidget()) {
-        if (auto* area = qobject_cast<QScrollArea*>(above)) {
-            area->ensureWidgetVisible(widget, 0, 48);
             return;
         }
     }

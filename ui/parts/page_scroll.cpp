@@ -43,6 +43,15 @@ PageScroll::PageScroll(Width width, QWidget* parent) : QScrollArea(parent), m_co
     ground->setAutoFillBackground(false);
 }
 
+void bring_into_view(QWidget* widget) {
+    for (QWidget* above = widget->parentWidget(); above != nullptr; above = above->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(above)) {
+            area->ensureWidgetVisible(widget, 0, 48);
+            return;
+        }
+    }
+}
+
 SplitPage::SplitPage(const QString& title, const QString& button, QWidget* list, QWidget* page, QWidget* parent)
     : QWidget(parent), m_side(new QWidget(this)), m_page(page), m_row(new QHBoxLayout(this)) {
     m_row->setContentsMargins(0, 0, 0, 0);

@@ -27,6 +27,9 @@ private:
     QVBoxLayout* m_column;
 };
 
+/// Scrolls the page that a widget stands on until it is seen.
+void bring_into_view(QWidget* widget);
+
 /// A list at the left, 250 px wide at 100 % text, under a head with a title and one button; the page at the right.
 class SplitPage : public QWidget {
     Q_OBJECT

@@ -3,6 +3,7 @@
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/form_dialog.h"
+#include "ui/parts/page_scroll.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
 
@@ -338,6 +339,27 @@ TEST(FormDialogs, closes_when_the_entry_is_made_and_not_when_it_is_refused) {
     QTest::keyClick(field->editor(), Qt::Key_Return, Qt::ControlModifier);
     QTest::qWait(20);
     EXPECT_TRUE(dialog.isNull() || !dialog->isVisible());
+}
+
+TEST(LongForms, enter_brings_the_next_field_into_view) {
+    const Habits habits(fixed_clock);
+    PageScroll page;
+    auto* form = new FormFrame(habits, QStringLiteral("Long"));
+    std::vector<TextField*> fields;
+    for (int i = 0; i < 12; ++i)
+        fields.push_back(form->add_wide(QStringLiteral("Line %1").arg(i), new TextField, QStringLiteral("line%1").arg(i)));
+    page.column()->addWidget(form);
+    page.resize(600, 320);
+    page.show();
+    QApplication::setActiveWindow(&page);
+    fields.front()->take_focus();
+    for (TextField* field : fields) {
+        ASSERT_EQ(QApplication::focusWidget(), field->editor());
+        const QRect seen(field->editor()->mapTo(page.viewport(), QPoint()), field->editor()->size());
+        EXPECT_TRUE(page.viewport()->rect().contains(seen)) << seen.top();
+        QTest::keyClick(field->editor(), Qt::Key_Return);
+        QTest::qWait(1);
+    }
 }
 
 TEST(FormDialogs, esc_with_typed_text_needs_a_second_esc) {
