@@ -23,6 +23,9 @@ namespace {
 constexpr int narrowest_column = 48;
 constexpr int first_guess = 120;
 constexpr int header_height = 36;
+constexpr int two_line_height = 54;
+constexpr int most_grown = 260;   ///< a column grows to its text up to here
+constexpr int most_measured = 400; ///< rows that are measured
 
 QString widths_key(const QString& name) {
     const QString key = QStringLiteral("tables/") + QString(name).replace(QLatin1Char('/'), QLatin1Char('_'));
@@ -54,9 +57,11 @@ RecordTable::RecordTable(const QString& name, const QString& spoken_name, QWidge
     header->setMinimumSectionSize(narrowest_column);
     header->setSortIndicator(-1, Qt::AscendingOrder);
     header->setSortIndicatorShown(true);
-    connect(header, &QHeaderView::sectionResized, this, [this](int column, int, int width) {
-        if (!m_laying && column != m_stretched) {
+    connect(header, &QHeaderView::sectionResized, this, [this](int column, int before, int width) {
+        // Columns that are hidden and shown say so with a width of nothing.
+        if (!m_laying && column != m_stretched && before > 0 && width > 0) {
             m_widths[static_cast<std::size_t>(column)] = width * 100 / text_percent();
+            m_dragged[static_cast<std::size_t>(column)] = true;
             remember_widths();
             QTimer::singleShot(0, this, &RecordTable::lay_widths);
         }
@@ -73,6 +78,8 @@ void RecordTable::set_rows_model(RowsModelBase* model) {
     m_rows = model;
     setModel(model);
     m_widths.assign(static_cast<std::size_t>(model->columnCount()), first_guess);
+    m_dragged.assign(m_widths.size(), false);
+    m_content.clear();
     set_start_widths(m_start_widths);
     connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) { Q_EMIT current_changed(current.isValid() ? m_rows->id_at(current.row()) : 0); });
@@ -81,8 +88,10 @@ void RecordTable::set_rows_model(RowsModelBase* model) {
         connect(model, signal, this, [this] {
             updateGeometry();
             viewport()->update();
+            lay_widths_soon();
         });
     }
+    connect(model, &QAbstractItemModel::dataChanged, this, &RecordTable::lay_widths_soon);
 }
 
 void RecordTable::set_empty_text(const QString& text) {
@@ -103,10 +112,25 @@ void RecordTable::set_start_widths(const std::vector<int>& widths) {
     const QVariantList kept = QSettings().value(widths_key(m_name)).toList();
     if (static_cast<std::size_t>(kept.size()) == m_widths.size()) {
         for (std::size_t i = 0; i < m_widths.size(); ++i) {
-            m_widths[i] = std::clamp(kept[static_cast<qsizetype>(i)].toInt(), narrowest_column, 2000);
+            const int width = std::min(kept[static_cast<qsizetype>(i)].toInt(), 2000);
+            if (width <= narrowest_column) {
+                continue;
+            }
+            m_dragged[i] = width != m_widths[i];
+            m_widths[i] = width;
         }
     }
     lay_widths();
+}
+
+void RecordTable::set_spared_columns(std::vector<int> columns) {
+    m_spared = std::move(columns);
+    lay_widths();
+}
+
+void RecordTable::set_two_lines(bool two) {
+    m_two_lines = two;
+    set_heights();
 }
 
 void RecordTable::set_many_can_be_chosen(bool many) {
@@ -243,6 +267,7 @@ void RecordTable::paintEvent(QPaintEvent* event) {
 void RecordTable::changeEvent(QEvent* event) {
     QTableView::changeEvent(event);
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+        m_content.clear();
         set_heights();
         lay_widths();
     }
@@ -260,10 +285,94 @@ void RecordTable::showEvent(QShowEvent* event) {
 
 void RecordTable::set_heights() {
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    verticalHeader()->setMinimumSectionSize(scaled(row_height));
-    verticalHeader()->setDefaultSectionSize(scaled(row_height));
+    const int height = scaled(m_two_lines ? two_line_height : row_height);
+    verticalHeader()->setMinimumSectionSize(height);
+    verticalHeader()->setDefaultSectionSize(height);
     horizontalHeader()->setFixedHeight(scaled(header_height));
     updateGeometry();
+}
+
+void RecordTable::lay_widths_soon() {
+    m_content.clear();
+    if (!m_lay_soon) {
+        m_lay_soon = true;
+        QTimer::singleShot(0, this, [this] {
+            m_lay_soon = false;
+            lay_widths();
+        });
+    }
+}
+
+void RecordTable::measure() {
+    m_content.clear();
+    const QStyleOptionViewItem option;
+    const int rows = m_rows->rowCount();
+    const int step = 1 + rows / most_measured;
+    for (int column = 0; column < static_cast<int>(m_widths.size()); ++column) {
+        const QString head = model()->headerData(column, Qt::Horizontal).toString();
+        const int head_width = horizontalHeader()->fontMetrics().horizontalAdvance(head) + scaled(28);
+        int wanted = std::max(horizontalHeader()->sectionSizeHint(column), head_width);
+        for (int row = 0; row < rows; row += step) {
+            wanted = std::max(wanted, itemDelegate()->sizeHint(option, m_rows->index(row, column)).width());
+        }
+        m_content.push_back(wanted);
+    }
+}
+
+/// The widths of the columns when they share that room. Columns that cannot be kept are hidden.
+std::vector<int> RecordTable::fitted(int room) {
+    const std::size_t count = m_widths.size();
+    std::size_t stretched = m_stretched >= 0 ? static_cast<std::size_t>(m_stretched) : count - 1;
+    std::vector<bool> gone(count);
+    std::vector<int> start(count);
+    std::vector<int> wanted(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        gone[i] = isColumnHidden(static_cast<int>(i));
+        start[i] = scaled(m_widths[i]);
+        const int most = i == stretched ? start[i] : std::max(start[i], scaled(most_grown));
+        wanted[i] = m_dragged[i] ? start[i] : std::min(m_content[i], most);
+    }
+    const auto together = [&gone, count](const std::vector<int>& widths) {
+        int sum = 0;
+        for (std::size_t i = 0; i < count; ++i) {
+            sum += gone[i] ? 0 : widths[i];
+        }
+        return sum;
+    };
+    for (const int column : m_spared) {
+        gone[static_cast<std::size_t>(column)] = false;
+    }
+    for (const int column : m_spared) {
+        gone[static_cast<std::size_t>(column)] = together(wanted) > room;
+        if (isColumnHidden(column) != gone[static_cast<std::size_t>(column)]) {
+            setColumnHidden(column, !isColumnHidden(column));
+        }
+    }
+    while (gone[stretched] && stretched > 0) {
+        --stretched;
+    }
+    std::vector<int> widths = wanted;
+    if (together(wanted) > room) {
+        for (std::size_t i = 0; i < count; ++i) {
+            widths[i] = std::min(start[i], wanted[i]);
+        }
+    }
+    int left = std::max(0, room - together(widths));
+    const auto grow = [&](std::size_t i, int to) {
+        const int more = gone[i] ? 0 : std::clamp(to - widths[i], 0, left);
+        widths[i] += more;
+        left -= more;
+    };
+    // First to what stands there, then to the widths that were set.
+    for (std::size_t i = 0; i < count; ++i) {
+        grow(i, wanted[i]);
+    }
+    grow(stretched, m_content[stretched]);
+    for (std::size_t i = 0; i < count; ++i) {
+        grow(i, start[i]);
+    }
+    widths[stretched] += left;
+    return widths;
 }
 
 void RecordTable::lay_widths() {
@@ -271,17 +380,13 @@ void RecordTable::lay_widths() {
         return;
     }
     m_laying = true;
-    const int stretched = m_stretched >= 0 ? m_stretched : static_cast<int>(m_widths.size()) - 1;
-    int others = 0;
-    for (int column = 0; column < static_cast<int>(m_widths.size()); ++column) {
-        const int width = scaled(m_widths[static_cast<std::size_t>(column)]);
-        if (column != stretched) {
-            setColumnWidth(column, width);
-            others += isColumnHidden(column) ? 0 : width;
-        }
+    if (m_content.size() != m_widths.size()) {
+        measure();
     }
-    const int least = scaled(m_widths[static_cast<std::size_t>(stretched)]);
-    setColumnWidth(stretched, std::max(least, viewport()->width() - others));
+    const std::vector<int> widths = fitted(viewport()->width());
+    for (std::size_t column = 0; column < widths.size(); ++column) {
+        setColumnWidth(static_cast<int>(column), widths[column]);
+    }
     m_laying = false;
 }
 

@@ -24,8 +24,12 @@ public:
     void set_empty_text(const QString& text);
     /// The column that takes the width that is left; the last one at first.
     void set_stretched_column(int column);
-    /// Columns hold their starting widths (at 100 % text) until the user drags them.
+    /// Widths to begin with (at 100 % text). Columns give way or grow to what stands in them; one that the user dragged holds.
     void set_start_widths(const std::vector<int>& widths);
+    /// Columns that go, the first ones first, while the others have no room.
+    void set_spared_columns(std::vector<int> columns);
+    /// Rows of two lines: what a column has below stands small under its text.
+    void set_two_lines(bool two);
     /// Several rows can be chosen, for labels or a print.
     void set_many_can_be_chosen(bool many);
     /// A short table in a card stands at its full height and does not scroll by itself.
@@ -34,14 +38,14 @@ public:
     /// The id of the row with the keyboard, 0 without one.
     qint64 current_id() const;
     std::vector<qint64> chosen_ids() const;
+    /// Chooses that row alone, whatever keys are held down meanwhile; an id that is not there chooses none.
     void choose(qint64 id);
+    /// The same for several rows. Gives back whether one of them is there; what was chosen stays where none is.
+    bool choose_rows(const std::vector<qint64>& ids);
     /// The cell that stays open because its text was not taken, or nothing.
     QWidget* refused_cell() const;
 
-    /// Chooses that row alone, whatever keys are held down meanwhile; an id that is not there chooses none.
     QSize sizeHint() const override;
-    /// The same for several rows. Gives back whether one of them is there; what was chosen stays where none is.
-    bool choose_rows(const std::vector<qint64>& ids);
     QSize minimumSizeHint() const override;
 
 Q_SIGNALS:
@@ -63,6 +67,9 @@ protected:
 private:
     void set_heights();
     void lay_widths();
+    void lay_widths_soon();
+    void measure();
+    std::vector<int> fitted(int room);
     void remember_widths();
     void edit_below(int row, int column);
 
@@ -71,9 +78,14 @@ private:
     QString m_empty_text;
     std::vector<int> m_start_widths;
     std::vector<int> m_widths;
+    std::vector<int> m_content; ///< the width that what stands in a column needs; empty when it is to be measured anew
+    std::vector<bool> m_dragged;
+    std::vector<int> m_spared;
     int m_stretched = -1;
     bool m_full_height = false;
+    bool m_two_lines = false;
     bool m_laying = false;
+    bool m_lay_soon = false;
 };
 
 } // namespace soakbook::ui

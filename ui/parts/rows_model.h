@@ -21,8 +21,10 @@ enum RowRole : int {
     state_role,  ///< int of a State, where the cell has one
     type_role,   ///< how the text is set: CellType
     sort_role,
+    below_role,  ///< what stands small under the text, where the cell has it
 };
-enum class CellType { plain, strong, soft, code };
+/// A note wraps over two lines.
+enum class CellType { plain, strong, soft, code, note };
 
 /// The part of the rows model that knows nothing of the row's type.
 class RowsModelBase : public QAbstractTableModel {
@@ -80,6 +82,8 @@ template <class Row> struct Column {
     std::function<bool(const Row&)> can_write = {};
     /// Whether the cell stands out because it was changed from what was planned.
     std::function<bool(const Row&)> marked = {};
+    /// What stands small under the text, in a table of two lines a row.
+    std::function<QString(const Row&)> below = {};
 };
 
 /// Qt::BackgroundRole answers for marked cells; the colour follows the theme.
@@ -149,6 +153,8 @@ public:
             const std::optional<State> state = c.state ? c.state(row) : std::nullopt;
             return state ? QVariant(static_cast<int>(*state)) : QVariant();
         }
+        case below_role:
+            return c.below ? QVariant(c.below(row)) : QVariant();
         case sort_role:
             return sort_key(row, c);
         default:

@@ -6,7 +6,6 @@
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/rows_model.h"
 #include "ui/parts/theme.h"
-#include "ui/yards/column_fit.h"
 #include "ui/yards/low_table.h"
 
 #include <QHBoxLayout>
@@ -75,6 +74,12 @@ void GridPage::lay_form() {
     auto* column = static_cast<QVBoxLayout*>(m_form->layout());
     column->setSpacing(0);
     column->removeWidget(m_form->foot());
+    // The grid takes what is left of the page, not the room under the fields.
+    for (int i = column->count() - 1; i >= 0; --i) {
+        if (column->itemAt(i)->spacerItem() != nullptr) {
+            delete column->takeAt(i);
+        }
+    }
     column->insertWidget(0, head);
     column->insertWidget(1, m_form->foot());
     column->addWidget(m_complaint);
@@ -129,9 +134,8 @@ void GridPage::set_grid(RowsModelBase* model, const std::vector<int>& widths, in
     m_table->set_start_widths(widths);
     m_table->set_stretched_column(stretched_column);
     m_table->set_rows_model(model);
-    delete m_fit;
-    m_fit = new ColumnFit(*m_table, widths, std::move(may_go));
-    m_fit->fit();
+    m_may_go = std::move(may_go);
+    fit_columns();
 }
 
 void GridPage::add_caution(const QString& text) {
@@ -139,7 +143,7 @@ void GridPage::add_caution(const QString& text) {
 }
 
 void GridPage::fit_columns() {
-    m_fit->fit();
+    m_table->set_spared_columns(m_may_go);
 }
 
 QString GridPage::number_wanted() {

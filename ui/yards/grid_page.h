@@ -15,7 +15,6 @@ class QVBoxLayout;
 
 namespace soakbook::ui {
 
-class ColumnFit;
 class FlowLayout;
 class LowTable;
 class PageScroll;
@@ -84,7 +83,7 @@ private:
     FlowLayout* m_buttons;
     QLabel* m_complaint;
     LowTable* m_table;
-    ColumnFit* m_fit = nullptr;
+    std::vector<int> m_may_go;
     QVBoxLayout* m_cautions;
     int m_first_column = 0;
 };

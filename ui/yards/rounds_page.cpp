@@ -6,7 +6,6 @@
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
-#include "ui/yards/column_fit.h"
 #include "ui/yards/low_table.h"
 #include "ui/yards/round_form.h"
 #include "ui/yards/yard_words.h"
@@ -63,7 +62,7 @@ void RoundsPage::make_rounds() {
     m_table->set_start_widths(round_widths());
     m_table->set_stretched_column(0);
     m_table->set_rows_model(m_rows);
-    new ColumnFit(*m_table, round_widths(), {2, 4, 3});
+    m_table->set_spared_columns({2, 4, 3});
     card->column()->addWidget(m_table, 1);
     scroll->column()->addWidget(card, 3);
     connect(m_table, &RecordTable::current_changed, this, &RoundsPage::show_chosen);

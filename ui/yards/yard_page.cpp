@@ -7,7 +7,6 @@
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/choice_delegate.h"
-#include "ui/yards/column_fit.h"
 #include "ui/yards/hive_form.h"
 #include "ui/yards/hive_story.h"
 #include "ui/yards/hives_form.h"
@@ -21,6 +20,13 @@
 #include <QVBoxLayout>
 
 namespace soakbook::ui {
+
+namespace {
+
+/// What the story of a hive says as well goes first where the page is narrow.
+std::vector<int> spared_columns() { return {hive_since, hive_bags, hive_day, hive_boxes}; }
+
+} // namespace
 
 YardPage::YardPage(Desk& desk, QWidget* parent)
     : QWidget(parent), m_desk(desk), m_news(new NoticeBar({})), m_sentence(new Sentence), m_card(new Card), m_buttons(new FlowLayout(8, 8)),
@@ -137,7 +143,7 @@ void YardPage::make_table() {
     m_table->set_rows_model(m_rows);
     m_table->set_many_can_be_chosen(true);
     // Since when, from which bags and which day are in the story too.
-    m_fit = new ColumnFit(*m_table, HiveGrid::widths(), {hive_since, hive_bags, hive_day, hive_boxes});
+    m_table->set_spared_columns(spared_columns());
     //: What stands in the empty table of hives
     m_table->set_empty_text(tr("No hive stands here yet. Add hives: twenty numbered ones are one line, a row without numbers is one too."));
     m_table->setItemDelegateForColumn(hive_supers, new ChoiceDelegate(
@@ -166,7 +172,7 @@ void YardPage::show_yard(work::YardId yard) {
     }
     m_yard = yard;
     m_table->setColumnHidden(hive_yard, bool(m_yard));
-    m_fit->fit();
+    m_table->set_spared_columns(spared_columns());
     refresh();
 }
 

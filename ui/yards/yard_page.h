@@ -15,7 +15,6 @@ class QPushButton;
 namespace soakbook::ui {
 
 class Card;
-class ColumnFit;
 class FlowLayout;
 class HiveStory;
 class LowTable;
@@ -67,7 +66,6 @@ private:
     FlowLayout* m_buttons;
     QLabel* m_complaint;
     LowTable* m_table;
-    ColumnFit* m_fit = nullptr;
     RowsModel<HiveLineRow>* m_rows;
     QBoxLayout* m_halves;
     HiveStory* m_story;

@@ -226,6 +226,49 @@ TEST_F(Tables, widths_are_remembered_by_name) {
     EXPECT_EQ(again.columnWidth(0) + again.columnWidth(1), again.viewport()->width());
 }
 
+TEST_F(Tables, a_column_grows_to_its_text_while_there_is_room) {
+    RecordTable table(QStringLiteral("test/growing"), QStringLiteral("Hives"));
+    table.set_rows_model(&model);
+    table.set_start_widths({60, 60});
+    HiveRow row = hive(1, 4);
+    row.code = QStringLiteral("Row by the wall");
+    model.set_rows({row});
+    table.resize(600, 300);
+    table.show();
+    QTest::qWait(10);
+    const int needed = table.itemDelegate()->sizeHint({}, model.index(0, 0)).width();
+    EXPECT_GE(table.columnWidth(0), needed);
+    EXPECT_EQ(table.columnWidth(0) + table.columnWidth(1), table.viewport()->width());
+    EXPECT_EQ(table.horizontalScrollBar()->maximum(), 0);
+}
+
+TEST_F(Tables, a_column_that_can_be_spared_goes_where_there_is_no_room_and_comes_back) {
+    RecordTable table(QStringLiteral("test/sparing"), QStringLiteral("Hives"));
+    table.set_rows_model(&model);
+    table.set_start_widths({150, 150});
+    table.set_spared_columns({1});
+    HiveRow row = hive(1, 4);
+    row.code = QStringLiteral("A long row by the wall");
+    model.set_rows({row});
+    table.resize(210, 300);
+    table.show();
+    QTest::qWait(10);
+    EXPECT_TRUE(table.isColumnHidden(1));
+    EXPECT_FALSE(table.isColumnHidden(0));
+    table.resize(600, 300);
+    QTest::qWait(10);
+    EXPECT_FALSE(table.isColumnHidden(1));
+}
+
+TEST_F(Tables, rows_of_two_lines_are_higher) {
+    RecordTable table(QStringLiteral("test/two_lines"), QStringLiteral("Hives"));
+    table.set_rows_model(&model);
+    model.set_rows({hive(1, 4)});
+    const int one = table.rowHeight(0);
+    table.set_two_lines(true);
+    EXPECT_GT(table.rowHeight(0), one);
+}
+
 TEST(SideLists, what_is_chosen_stays_chosen_and_is_told_only_when_the_user_chooses) {
     SideList list(QStringLiteral("Batches"));
     list.set_items({{.id = 1, .code = QStringLiteral("B7K")}, {.id = 2, .code = QStringLiteral("B6H")}});
