@@ -9,6 +9,8 @@
 #include <QCoreApplication>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -68,6 +70,15 @@ void FormDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
     if (!event->spontaneous()) {
         m_form->take_focus();
+        // What the lines of text take is known for certain once they stand: then nothing scrolls that has room.
+        QTimer::singleShot(0, this, [this] {
+            const int missing = m_scroll->verticalScrollBar()->maximum();
+            const int room = screen()->availableGeometry().height() - 48 - height();
+            if (missing > 0 && room > 0) {
+                const int more = std::min(missing, room);
+                setGeometry(geometry().adjusted(0, -more / 2, 0, more - more / 2));
+            }
+        });
     }
 }
 
@@ -93,13 +104,13 @@ FormDialog* ask_reason(const Habits& habits, QWidget* parent, const QString& tit
     form->set_intro(what_happens);
     auto* reason = form->add_wide(
         //: Label of a field
-        QCoreApplication::translate("Reason", "Reason"), new NoteField(form), QStringLiteral("why"),
+        QCoreApplication::translate("Reason", "Reason"), new NoteField(form), QStringLiteral("reason"),
         //: Help beneath a field for a reason
         QCoreApplication::translate("Reason", "It is kept beside what stood there before, and the register shows it."));
     form->set_primary(button);
     form->set_commit([reason, with = std::move(with)](const work::Confirmed&) -> std::optional<work::Refusal> {
         if (reason->is_empty()) {
-            return work::Refusal{work::Why::reason_missing, QStringLiteral("why"), {}, false};
+            return work::Refusal{work::Why::reason_missing, QStringLiteral("reason"), {}, false};
         }
         return with(reason->value());
     });
