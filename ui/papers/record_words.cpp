@@ -39,7 +39,9 @@ QString value_words(const QString& column, const QString& value, const Habits& h
     if (day.isValid() && value.size() == 10)
         return habits.day(from_qdate(day));
     if (column == QStringLiteral("supers_on") || column == QStringLiteral("clear") ||
-        column == QStringLiteral("warm_and_clear") || column == QStringLiteral("scraped"))
+        column == QStringLiteral("warm_and_clear") || column == QStringLiteral("scraped") ||
+        column == QStringLiteral("outlet_poured_back") || column == QStringLiteral("jacket_seen") ||
+        column == QStringLiteral("untreated"))
         //: A value in a correction.
         return number != 0 ? RecordTexts::tr("yes") : RecordTexts::tr("no");
     return value;
@@ -47,9 +49,9 @@ QString value_words(const QString& column, const QString& value, const Habits& h
 
 QString correction_words(const work::CorrectionLine& line, const Habits& habits) {
     if (line.made_void)
-        //: A record was made void; %1 is the reason.
+        //: A record was made void; its reason stands beside it.
         return line.undone ? RecordTexts::tr("undone after it was printed")
-                           : RecordTexts::tr("made void: %1").arg(line.why);
+                           : RecordTexts::tr("made void");
     if (line.column == QStringLiteral("added"))
         //: The first line of a record's history.
         return RecordTexts::tr("entered");

@@ -14,6 +14,8 @@
 #include <QCoreApplication>
 #include <QDir>
 
+#include <algorithm>
+
 namespace soakbook::ui {
 
 namespace {
@@ -46,8 +48,7 @@ RegisterLine paper_line(const Desk& desk, const work::RegisterLine& line) {
                            : QString();
     paper.pulled = pulled_words(line);
     if (line.no_harvest_before)
-        //: Waiting time in the register; %1 is a day.
-        paper.withdrawal = RegisterPaperWords::tr("no harvest before %1").arg(desk.day(*line.no_harvest_before));
+        paper.withdrawal = desk.day(*line.no_harvest_before);
     paper.by = line.pulled_by.isEmpty() || line.pulled_by == line.placed_by
                    ? line.placed_by
                    : line.placed_by + QStringLiteral(" / ") + line.pulled_by;
@@ -67,7 +68,7 @@ SheetTable corrections_table(const Desk& desk, const work::RegisterFilter& filte
                      //: Columns of a table in the printed register.
                      {RegisterPaperWords::tr("Why"), 3, ColumnKind::text, 0},
                      {RegisterPaperWords::tr("By"), 1.2, ColumnKind::text, 0}};
-    for (const work::CorrectionLine& line : work::corrections(desk.workbook(), filter))
+    for (const work::CorrectionLine& line : shown_corrections(desk, filter))
         table.rows.push_back({{desk.moment(line.at), line.record, correction_words(line, desk), line.why, line.who},
                               false,
                               false,
@@ -96,6 +97,24 @@ SheetTable hives_table(const Desk& desk, const work::RegisterFilter& filter) {
     return table;
 }
 } // namespace
+
+std::vector<work::CorrectionLine> shown_corrections(const Desk& desk, const work::RegisterFilter& filter) {
+    std::vector<work::CorrectionLine> lines = work::corrections(desk.workbook(), filter);
+    if (filter.yard || filter.batch || (!filter.from && !filter.to))
+        return lines;
+    const auto same = [](const work::CorrectionLine& a, const work::CorrectionLine& b) {
+        return a.at == b.at && a.record == b.record && a.column == b.column && a.after == b.after;
+    };
+    std::vector<work::CorrectionLine> shown;
+    for (work::CorrectionLine& line : work::corrections(desk.workbook(), {})) {
+        const maths::Day day = line.at.local_day();
+        const bool in_range = (!filter.from || *filter.from <= day) && (!filter.to || day <= *filter.to);
+        const bool behind = std::any_of(lines.begin(), lines.end(), [&](const auto& other) { return same(line, other); });
+        if (in_range || behind)
+            shown.push_back(std::move(line));
+    }
+    return shown;
+}
 
 QString range_words(const Desk& desk, const work::RegisterFilter& filter) {
     QString days;
@@ -157,7 +176,7 @@ QString save_register_csv(Desk& desk, const work::RegisterFilter& filter, QWidge
     //: Title of the window that asks for a file; and the kind of file.
     const QString path =
         ask_file_to_write(parent, {RegisterPaperWords::tr("Save the register for a spreadsheet"),
-                                   plain_file_name(RegisterPaperWords::tr("register"), QStringLiteral(".csv")),
+                                   plain_file_name(RegisterPaperWords::tr("register"), QStringLiteral("csv")),
                                    //: The kind of file to save in.
                                    {RegisterPaperWords::tr("Table (*.csv)")}});
     if (path.isEmpty())

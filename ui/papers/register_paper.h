@@ -13,6 +13,8 @@ namespace soakbook::ui {
 
 /// What the filter says, in words: "1 Jan 2026 to 31 Dec 2026, all yards".
 QString range_words(const Desk& desk, const work::RegisterFilter& filter);
+/// The corrections a register shows: those behind its treatments, and for all yards also those made in its days.
+std::vector<work::CorrectionLine> shown_corrections(const Desk& desk, const work::RegisterFilter& filter);
 PaperSheet register_sheet(const Desk& desk, const work::RegisterFilter& filter);
 /// Treatments, with corrections in a column, as comma-separated text.
 QByteArray register_csv(const Desk& desk, const work::RegisterFilter& filter);

@@ -60,7 +60,7 @@ PaperSheet sheet_of(const RegisterSheet& book, const SheetHead& head) {
         //: column of the register: number or group, and how many colonies
         {RecordSheetsWords::tr("Hives"), 1},
         //: column of the register: what was used
-        {RecordSheetsWords::tr("Product"), 1.6},
+        {RecordSheetsWords::tr("Product"), 1.7},
         //: column of the register: a code
         {RecordSheetsWords::tr("Bag"), 0.8, ColumnKind::code},
         //: column of the register: a code
@@ -71,12 +71,12 @@ PaperSheet sheet_of(const RegisterSheet& book, const SheetHead& head) {
         {RecordSheetsWords::tr("Acid, %1").arg(book.acid_unit), 0.7, ColumnKind::number},
         //: column of the register: strips pulled and missing
         {RecordSheetsWords::tr("Pulled"), 1},
-        //: column of the register: waiting time until harvest
-        {RecordSheetsWords::tr("Withdrawal"), 1},
+        //: column of the register: the first day on which honey may be taken
+        {RecordSheetsWords::tr("No harvest before"), 1, ColumnKind::date},
         //: column of the register: who did it
-        {RecordSheetsWords::tr("By"), 0.8},
+        {RecordSheetsWords::tr("By"), 1},
         //: column of the register
-        {RecordSheetsWords::tr("Note"), 1.8},
+        {RecordSheetsWords::tr("Note"), 1.6},
     };
     for (const RegisterLine& line : book.lines) {
         SheetRow row;

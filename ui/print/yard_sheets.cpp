@@ -133,9 +133,11 @@ PaperSheet sheet_of(const PullList& pull, const SheetHead& head) {
     sheet.blocks.push_back(SheetCautions{pulling_cautions()});
     SheetTable table;
     table.row_height = 9;
+    // With yards before them the hives need the room that notes can spare.
+    const bool long_names = std::any_of(pull.lines.begin(), pull.lines.end(), [](const PullLine& line) { return line.hive.size() > 10; });
     table.columns = {
         //: column on a pull list: number of a hive, or name of a group
-        {YardSheetsWords::tr("Hive"), 1.2},
+        {YardSheetsWords::tr("Hive"), long_names ? 2.2 : 1.2},
         //: column on a pull list: strips hanging
         {YardSheetsWords::tr("Strips"), 0.7, ColumnKind::number},
         //: column: a bag's code
@@ -151,7 +153,7 @@ PaperSheet sheet_of(const PullList& pull, const SheetHead& head) {
         //: column to write in: strips not found
         {YardSheetsWords::tr("Missing"), 0.9, ColumnKind::write_in, 14},
         //: column to write in, with what is known in small print
-        {YardSheetsWords::tr("Note"), 2.2, ColumnKind::write_in},
+        {YardSheetsWords::tr("Note"), long_names ? 1.4 : 2.2, ColumnKind::write_in},
     };
     for (const PullLine& line : pull.lines) {
         const QString window = line.state.isEmpty() ? line.window : line.window + QStringLiteral(", ") + line.state;

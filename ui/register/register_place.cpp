@@ -19,7 +19,7 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int journal_most = 500;
+constexpr int journal_most = 2000;
 
 class RegisterPlace : public Place {
     Q_OBJECT
@@ -57,13 +57,13 @@ public:
         m_hives = make_hive_states_model(desk, this);
         m_journal = make_journal_model(desk, this);
         //: Names of tables, read aloud, and what stands in them while they are empty.
-        add_table(QStringLiteral("register_treatments"), tr("Treatments"), m_treatments, {110, 130, 120, 70, 90, 90, 90, 110, 130, 110, 120, 260}, tr("No strips were hung in these days."));
+        add_table(QStringLiteral("register_treatments"), tr("Treatments"), m_treatments, {104, 120, 90, 90, 120, 70, 100, 150}, tr("No strips were hung in these days."));
         //: The same.
-        add_table(QStringLiteral("register_corrections"), tr("Corrections"), m_corrections, {130, 150, 340, 280, 130}, tr("Nothing was corrected."));
+        add_table(QStringLiteral("register_corrections"), tr("Corrections"), m_corrections, {130, 130, 240, 180, 110}, tr("Nothing was corrected in these days, and nothing behind these treatments."));
         //: The same.
         add_table(QStringLiteral("register_hives"), tr("Hives without strips"), m_hives, {130, 160, 150, 150, 280}, tr("No hive was left without strips."));
         //: The same.
-        add_table(QStringLiteral("register_journal"), tr("Journal"), m_journal, {80, 130, 340, 90, 130, 240}, tr("Nothing was entered yet."));
+        add_table(QStringLiteral("register_journal"), tr("Journal"), m_journal, {80, 130, 280, 90, 120, 120}, tr("Nothing was entered yet."));
         m_detail = make_label({}, Type::body, nullptr, true);
         m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
         m_detail->setObjectName(QStringLiteral("register_detail"));
@@ -86,6 +86,7 @@ public:
     PlaceName place() const override { return PlaceName::register_; }
     //: A place in the navigation: the record of treatments.
     QString name() const override { return tr("Register"); }
+    QString title() const override { return m_stack->currentWidget()->accessibleName(); }
     QList<QAction*> head_actions() override { return {m_print, m_csv}; }
     void take_focus() override { m_stack->currentWidget()->setFocus(); }
 
@@ -108,6 +109,9 @@ private:
         table->set_rows_model(model);
         table->set_start_widths(widths);
         table->set_empty_text(empty);
+        table->set_two_lines(m_stack->count() == 0);
+        if (m_stack->count() == 1)
+            table->set_stretched_column(2);
         m_stack->addWidget(table);
         connect(table, &RecordTable::current_changed, this, [this] { show_detail(); });
     }
@@ -122,8 +126,10 @@ private:
         m_csv->setObjectName(QStringLiteral("register_csv"));
         connect(m_csv, &QAction::triggered, this, [this] {
             const QString said = save_register_csv(m_desk, m_filter->filter(), this);
-            if (!said.isEmpty())
+            if (!said.isEmpty()) {
                 m_detail->setText(said);
+                m_detail->show();
+            }
         });
     }
 
@@ -131,15 +137,20 @@ private:
         m_stack->setCurrentIndex(page);
         m_filter->setVisible(page != 3);
         fill();
+        Q_EMIT title_changed();
     }
 
     void fill() {
         const work::RegisterFilter filter = m_filter->filter();
         std::vector<work::RegisterLine> lines = work::treatments(m_desk.workbook(), filter);
-        show_sentence(lines);
+        if (m_stack->currentIndex() == 0)
+            show_sentence(lines);
+        else
+            m_sentence->clear();
+        m_sentence->setVisible(m_stack->currentIndex() == 0 || m_stack->currentIndex() == 3);
         m_treatments->set_rows(std::move(lines));
         std::vector<NumberedCorrection> corrections;
-        for (work::CorrectionLine& line : work::corrections(m_desk.workbook(), filter))
+        for (work::CorrectionLine& line : shown_corrections(m_desk, filter))
             corrections.push_back({static_cast<qint64>(corrections.size()) + 1, std::move(line)});
         m_corrections->set_rows(std::move(corrections));
         std::vector<NumberedHiveState> hives;
@@ -147,8 +158,16 @@ private:
             hives.push_back({static_cast<qint64>(hives.size()) + 1, std::move(line)});
         m_hives->set_rows(std::move(hives));
         if (m_stack->currentIndex() == 3)
-            m_journal->set_rows(work::journal(m_desk.workbook(), journal_most));
+            show_journal();
         show_detail();
+    }
+
+    void show_journal() {
+        std::vector<work::JournalLine> entries = work::journal(m_desk.workbook(), journal_most);
+        if (!entries.empty())
+            //: In a sentence of figures, over the journal; %1 and %2 are numbers of entries.
+            m_sentence->add(tr("entries <b>%1</b> to <b>%2</b>").arg(m_desk.count(entries.back().seq), m_desk.count(entries.front().seq)));
+        m_journal->set_rows(std::move(entries));
     }
 
     void show_sentence(const std::vector<work::RegisterLine>& lines) {
@@ -187,12 +206,13 @@ private:
         QString words;
         if (m_stack->currentIndex() == 0) {
             if (const work::RegisterLine* line = m_treatments->find(id))
-                words = line->hive + QStringLiteral(", ") + line->yard + QStringLiteral(". ") + treatment_notes(*line, m_desk);
+                words = treatment_notes(*line, m_desk);
         } else if (m_stack->currentIndex() == 1) {
             if (const NumberedCorrection* c = m_corrections->find(id))
                 words = c->line.record + QStringLiteral(": ") + correction_words(c->line, m_desk);
         }
         m_detail->setText(words);
+        m_detail->setVisible(!words.isEmpty());
     }
 
     Desk& m_desk;

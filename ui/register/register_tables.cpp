@@ -24,49 +24,58 @@ std::optional<State> state_of(const work::RegisterLine& line, maths::Day today) 
     return line.pull_by && *line.pull_by < today ? State::past : State::resting;
 }
 
-QString state_words(const work::RegisterLine& line, maths::Day today) {
+/// The day strips came out, or how they hang.
+QString out_words(const work::RegisterLine& line, const Desk& desk) {
     if (!line.void_reason.isEmpty())
         //: State of a treatment in a table.
         return Words::tr("void");
     if (line.pulled_on)
-        //: State of a treatment in a table: strips came out.
-        return Words::tr("out");
+        return desk.day(*line.pulled_on);
     //: State of a treatment in a table: strips should be out; strips hang.
-    return line.pull_by && *line.pull_by < today ? Words::tr("past") : Words::tr("hanging");
+    return line.pull_by && *line.pull_by < desk.today() ? Words::tr("overdue") : Words::tr("hanging");
+}
+
+/// Who took the strips out, or by when they come out.
+QString below_out(const work::RegisterLine& line, const Desk& desk) {
+    if (line.pulled_on || !line.void_reason.isEmpty())
+        return line.pulled_by;
+    //: Small under the state of a treatment: %1 is the last day for strips to come out.
+    return line.pull_by ? Words::tr("by %1").arg(desk.day_short(*line.pull_by)) : QString();
 }
 } // namespace
 
 RowsModel<work::RegisterLine>* make_treatments_model(const Desk& desk, QObject* parent) {
     using Line = work::RegisterLine;
     return new RowsModel<Line>(
-        {//: A column of the register: day strips were hung.
-         {.header = Words::tr("In"), .text = [&desk](const Line& l) { return desk.day(l.placed_on); }, .sort_key = [](const Line& l) { return sortable(l.placed_on); }},
-         //: A column of the register.
-         {.header = Words::tr("Yard"), .text = [](const Line& l) { return l.yard; }},
-         //: A column of the register.
+        {//: A column of the register: day strips were hung; small under it stands who hung them.
+         {.header = Words::tr("In"), .text = [&desk](const Line& l) { return desk.day(l.placed_on); }, .sort_key = [](const Line& l) { return sortable(l.placed_on); },
+          .below = [](const Line& l) { return l.placed_by; }},
+         //: A column of the register; small under the hive stands its yard.
          {.header = Words::tr("Hive"), .text = [](const Line& l) {
               //: A group of hives; %1 is its name, %2 how many.
               return l.hives > 1 ? Words::tr("%1 (%2)").arg(l.hive).arg(l.hives) : l.hive;
-          }, .type = CellType::strong},
-         //: A column of the register: number of strips.
-         {.header = Words::tr("Strips"), .text = [&desk](const Line& l) { return desk.count(l.strips); }, .align = Qt::AlignRight, .sort_key = [](const Line& l) { return l.strips; }},
-         //: A column of the register: code of the bag.
-         {.header = Words::tr("Bag"), .text = [](const Line& l) { return l.bag_code; }, .type = CellType::code},
-         //: A column of the register: code of the batch.
-         {.header = Words::tr("Batch"), .text = [](const Line& l) { return l.batch_code; }, .type = CellType::code},
-         //: A column of the register: mass of acid hung in the hive.
-         {.header = Words::tr("Acid"), .text = [&desk](const Line& l) { return l.acid ? desk.small(*l.acid, 1) : QString(); }, .align = Qt::AlignRight,
-          .sort_key = [](const Line& l) { return l.acid ? QVariant::fromValue<qint64>(l.acid->count) : QVariant(); }},
-         //: A column of the register: day strips came out.
-         {.header = Words::tr("Out"), .text = [&desk](const Line& l) { return l.pulled_on ? desk.day(*l.pulled_on) : QString(); }, .sort_key = [](const Line& l) { return sortable(l.pulled_on); }},
-         //: A column of the register: strips that came out.
-         {.header = Words::tr("Pulled"), .text = [](const Line& l) { return pulled_words(l); }, .align = Qt::AlignRight},
+          }, .type = CellType::strong, .sort_key = [](const Line& l) { return QVariant(QString(l.yard + QLatin1Char(' ') + l.hive)); },
+          .below = [](const Line& l) { return l.yard; }},
+         //: A column of the register: number of strips; small under it stands their acid.
+         {.header = Words::tr("Strips, acid"), .text = [&desk](const Line& l) { return desk.count(l.strips); }, .align = Qt::AlignRight, .sort_key = [](const Line& l) { return l.strips; },
+          .below = [&desk](const Line& l) { return l.acid ? desk.small(*l.acid, 1) : QString(); }},
+         //: A column of the register: code of the bag; small under it stands that of its batch.
+         {.header = Words::tr("Bag, batch"), .text = [](const Line& l) { return l.bag_code; }, .type = CellType::code,
+          .below = [](const Line& l) { return l.batch_code; }},
+         //: A column of the register: the day strips came out, or how they hang; small under it stands who took them out.
+         {.header = Words::tr("Out"), .text = [&desk](const Line& l) { return out_words(l, desk); }, .sort_key = [](const Line& l) { return sortable(l.pulled_on); },
+          .state = [&desk](const Line& l) { return state_of(l, desk.today()); }, .below = [&desk](const Line& l) { return below_out(l, desk); }},
+         //: A column of the register: how many strips came out; small under it how many were missing.
+         {.header = Words::tr("Pulled"), .text = [&desk](const Line& l) { return l.pulled_on ? desk.count(l.pulled.value_or(0)) : QString(); }, .align = Qt::AlignRight,
+          .below = [](const Line& l) {
+              //: Small under the number of strips that came out.
+              return l.missing.value_or(0) > 0 ? Words::tr("%n missing", nullptr, *l.missing) : QString();
+          }},
+         //: A column of the register: the first day on which honey may be taken.
+         {.header = Words::tr("Harvest from"), .text = [&desk](const Line& l) { return l.no_harvest_before ? desk.day(*l.no_harvest_before) : QString(); },
+          .sort_key = [](const Line& l) { return sortable(l.no_harvest_before); }},
          //: A column of the register.
-         {.header = Words::tr("State"), .text = [&desk](const Line& l) { return state_words(l, desk.today()); }, .state = [&desk](const Line& l) { return state_of(l, desk.today()); }},
-         //: A column of the register.
-         {.header = Words::tr("By"), .text = [](const Line& l) { return l.placed_by; }},
-         //: A column of the register.
-         {.header = Words::tr("Notes"), .text = [&desk](const Line& l) { return treatment_notes(l, desk); }, .type = CellType::soft, .tip = [&desk](const Line& l) { return treatment_notes(l, desk); }}},
+         {.header = Words::tr("Notes"), .text = [&desk](const Line& l) { return treatment_notes(l, desk); }, .type = CellType::note, .tip = [&desk](const Line& l) { return treatment_notes(l, desk); }}},
         [](const Line& l) { return l.placement.value; }, parent);
 }
 
