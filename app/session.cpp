@@ -103,7 +103,7 @@ void Session::show_frame() {
                                       })};
         m_frame = std::make_unique<ui::Frame>(*m_desk, ui::make_places(*m_desk, doors));
         m_frame->set_find(ui::find_at(*m_desk));
-        m_frame->set_status([this, folder] { return ui::status_facts(*m_desk, folder); });
+        m_frame->set_status([this, folder] { return m_example ? ui::example_facts(*m_desk) : ui::status_facts(*m_desk, folder); });
         m_frame->set_people([this] { return names_of_people(*m_workbook); });
         m_frame->setWindowTitle(QFileInfo(m_workbook->path()).completeBaseName() + QStringLiteral(" - Soakbook"));
         m_frame->setObjectName(QStringLiteral("frame"));

@@ -28,6 +28,8 @@ void settle() {
     timer.start();
     while (timer.elapsed() < 160)
         QApplication::processEvents(QEventLoop::AllEvents, 20);
+    // No event loop runs here that would take away what was to be deleted later.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
 
 std::vector<QDialog*> open_dialogs() {

@@ -7,11 +7,52 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
 
 #include <algorithm>
 
 namespace soakbook::ui {
+
+namespace {
+
+/// A state's shape before a sentence that says it, both in its colour; the sentence wraps.
+class StateWords : public QWidget {
+public:
+    StateWords(State state, const QString& words) : m_state(state), m_words(words) {
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+        policy.setHeightForWidth(true);
+        setSizePolicy(policy);
+        setAccessibleName(words);
+    }
+    QSize sizeHint() const override { return {text_left() + metrics().horizontalAdvance(m_words) + 1, metrics().height()}; }
+    QSize minimumSizeHint() const override { return {scaled(120), metrics().height()}; }
+    int heightForWidth(int width) const override {
+        return metrics().boundingRect(QRect(0, 0, std::max(1, width - text_left()), 10000), Qt::TextWordWrap, m_words).height();
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setFont(type_font(Type::strong));
+        const QRect room = rect().adjusted(text_left(), 0, 0, 0);
+        const QRect text = painter.boundingRect(room, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, m_words);
+        const int line = metrics().height();
+        paint_state(painter, QRectF(0, text.top() + (line - scaled(shape)) / 2.0, scaled(shape), scaled(shape)), m_state);
+        painter.setPen(state_ink(m_state));
+        painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, m_words);
+    }
+
+private:
+    static constexpr int shape = 12;
+    static int text_left() { return scaled(shape + 8); }
+    static QFontMetrics metrics() { return QFontMetrics(type_font(Type::strong)); }
+
+    State m_state;
+    QString m_words;
+};
+
+} // namespace
 
 DueList::DueList(QWidget* parent) : QWidget(parent) {
     m_layout = new QVBoxLayout(this);
@@ -58,16 +99,10 @@ void DueList::add_row(QVBoxLayout* rows, const DueWords& words) {
     QLabel* what = make_label(words.what, Type::body, nullptr, true);
     row->addWidget(verb);
     row->addWidget(what, 3);
-    auto* when = new QWidget;
-    auto* when_row = new QHBoxLayout(when);
-    when_row->setContentsMargins(0, 0, 0, 0);
-    when_row->setSpacing(scaled(8));
-    if (words.state) {
-        auto* mark = new StateMark(*words.state);
-        when_row->addWidget(mark, 0, Qt::AlignVCenter);
-    }
-    when_row->addWidget(words.state ? make_label(words.when, Type::strong, nullptr, true) : make_soft_label(words.when, Type::body), 1);
-    row->addWidget(when, 5);
+    if (words.state)
+        row->addWidget(new StateWords(*words.state, words.when), 5);
+    else
+        row->addWidget(make_soft_label(words.when, Type::body), 5);
     auto* button = new QPushButton(words.button);
     //: Read aloud for a button of Due; %1 is the verb, %2 what, %3 when.
     button->setAccessibleName(tr("%1: %2, %3").arg(words.verb, words.what, words.when));

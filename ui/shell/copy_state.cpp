@@ -68,6 +68,16 @@ StatusFacts status_facts(const Desk& desk, const QString& copy_folder) {
     return facts;
 }
 
+StatusFacts example_facts(const Desk& desk) {
+    StatusFacts facts;
+    //: In the status line, in place of a workbook's name
+    facts.workbook = CopyWords::tr("Worked example");
+    //: In the status line while the worked example is open
+    facts.safe_copy = CopyWords::tr("nothing you enter here is kept");
+    facts.entries = work::entry_number(desk.workbook());
+    return facts;
+}
+
 std::vector<work::DueRow> late_copy(const Desk& desk, const QString& copy_folder) {
     const work::SafeCopyState state = work::safe_copy_state(desk.workbook(), copy_folder);
     const auto made = made_at(state);
