@@ -8,8 +8,12 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
+#include "ui/setup/path_field.h"
 #include "ui/setup/strip_kind_fields.h"
 #include "ui/setup/vessel_fields.h"
+
+#include <QShowEvent>
+#include <QTimer>
 
 namespace soakbook::ui {
 
@@ -18,6 +22,8 @@ Welcome::Welcome(Habits& habits, const QString& suggested_path, Make make, QWidg
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(page);
+    // In a wide window the column stands in the middle.
+    static_cast<QBoxLayout*>(page->widget()->layout())->insertStretch(0);
     QVBoxLayout* column = page->column();
 
     //: The program's name and what it is, over the welcome.
@@ -60,7 +66,7 @@ Welcome::Welcome(Habits& habits, const QString& suggested_path, Make make, QWidg
     m_maker->setObjectName(QStringLiteral("welcome_maker"));
     add_units();
     //: A field's label: file of the new workbook; and its sentence of help.
-    m_path = m_form->add_wide(tr("The workbook is kept in"), new TextField, QStringLiteral("path"), tr("One file. A folder on this computer is best; safe copies are made beside your other data."));
+    m_path = m_form->add_wide(tr("The workbook is kept in"), new PathField, QStringLiteral("path"), tr("One file. A folder on this computer is best; safe copies are made beside your other data."));
     m_path->setObjectName(QStringLiteral("welcome_path"));
     m_path->set_value(suggested_path);
     //: A section of a form and the sentence under it.
@@ -105,6 +111,13 @@ void Welcome::add_units() {
         p.temperature = pounds ? exchange::TemperatureUnit::fahrenheit : exchange::TemperatureUnit::celsius;
         m_habits.set_preferences(p);
     });
+}
+
+void Welcome::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!event->spontaneous() && m_name->is_empty())
+        // After the window has given the keyboard to its first button.
+        QTimer::singleShot(0, m_name, &Field::take_focus);
 }
 
 void Welcome::say(const QString& words) {

@@ -15,6 +15,7 @@ namespace soakbook::ui {
 class ChoiceField;
 class FormFrame;
 class StripKindFields;
+class PathField;
 class TextField;
 class NoteField;
 class NoticeBar;
@@ -40,6 +41,9 @@ public:
     /// Words of the edge beside the field for the file.
     void refuse_path(const QString& words);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 Q_SIGNALS:
     /// The workbook was made; the welcome has done its work.
     void made();
@@ -55,7 +59,7 @@ private:
     TextField* m_name;
     NoteField* m_maker;
     TextField* m_person;
-    TextField* m_path;
+    PathField* m_path;
     ChoiceField* m_units;
     std::unique_ptr<StripKindFields> m_kind;
     std::unique_ptr<VesselFields> m_tank;
