@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/balance_table.h"
 
+#include "ui/parts/theme.h"
 #include "ui/shed/loss_form.h"
 #include "ui/shed/shed_words.h"
 
@@ -51,12 +52,17 @@ std::vector<Row> balance_rows(const Desk& desk, const work::BatchView& batch) {
             loss.mass);
     }
     Row unexplained{++id, {}, balance.unexplained, true, balance.beyond_limit ? State::near : State::ready, true};
-    unexplained.what = balance.limit
+    // Before anything is poured the rest still stands in tank and bins.
+    const bool too_early = !batch.closed && batch.pails.empty();
+    unexplained.what = too_early
+                           //: A line of a balance: liquid of a batch whose leftovers are not poured yet
+                           ? BalanceTable::tr("Not accounted for yet")
+                       : balance.limit
                            //: A line of a balance: what nothing accounts for; %1 the share that is allowed
                            ? BalanceTable::tr("Unexplained (up to %1 is usual here)").arg(desk.percent(*balance.limit))
                            //: A line of a balance: what nothing accounts for
                            : BalanceTable::tr("Unexplained");
-    if (!balance.limit)
+    if (!balance.limit || too_early)
         unexplained.state.reset();
     rows.push_back(unexplained);
     return rows;
@@ -73,6 +79,8 @@ BalanceTable::BalanceTable(Desk& desk, QWidget* parent)
     set_stretched_column(0);
     set_start_widths({280, 120});
 }
+
+QSize BalanceTable::sizeHint() const { return {scaled(560), RecordTable::sizeHint().height()}; }
 
 void BalanceTable::show_batch(const work::BatchView& batch) {
     m_model->set_rows(batch.balance ? balance_rows(m_desk, batch) : std::vector<Row>{});

@@ -15,6 +15,8 @@ class BalanceTable : public RecordTable {
 public:
     explicit BalanceTable(Desk& desk, QWidget* parent = nullptr);
     void show_batch(const work::BatchView& batch);
+    /// No wider than the eye follows a row.
+    QSize sizeHint() const override;
 
     struct Row {
         qint64 id = 0;

@@ -219,6 +219,7 @@ void BatchCourse::take_focus() {
     if (m_plan != nullptr) {
         const Field* amount = m_plan->field(QStringLiteral("from_amount"));
         m_plan->field(amount->isVisibleTo(m_plan) ? QStringLiteral("from_amount") : QStringLiteral("strips"))->take_focus();
+        Q_EMIT step_opened(m_course->step(number(StepName::mix)));
         return;
     }
     const auto open = std::find_if(all_steps.begin(), all_steps.end(), [this](StepName step) {

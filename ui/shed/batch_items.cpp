@@ -27,7 +27,7 @@ SideItem batch_item(const Desk& desk, const work::BatchLine& batch) {
             //: How many strips a batch has soaked
             BatchItems::tr("%n strips", nullptr, batch.strips),
             //: How many bags of a batch are filled
-            batch.bags > 0 ? BatchItems::tr("%n bags", nullptr, batch.bags) : batch.tank,
+            batch.bags > 0 ? BatchItems::tr("%n bags", nullptr, batch.bags) : QString(),
         });
     }
     item.state = batch_state(batch);

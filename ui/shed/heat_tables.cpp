@@ -88,8 +88,7 @@ ReadingsTable::ReadingsTable(Desk& desk, QWidget* parent)
       m_model(new RowsModel<Reading>(reading_columns(desk), [](const Reading& row) { return row.id.value; }, this)) {
     set_rows_model(m_model);
     set_full_height(true);
-    set_stretched_column(0);
-    set_start_widths({180, 90, 80, 80, 110});
+    set_start_widths({170, 90, 90, 90, 110});
     connect(this, &RecordTable::opened, this, &ReadingsTable::correct);
 }
 
@@ -150,8 +149,7 @@ StirsTable::StirsTable(Desk& desk, QWidget* parent)
       m_model(new RowsModel<Stir>(stir_columns(desk), [](const Stir& row) { return row.id.value; }, this)) {
     set_rows_model(m_model);
     set_full_height(true);
-    set_stretched_column(0);
-    set_start_widths({180, 110, 90, 150});
+    set_start_widths({170, 110, 90, 150});
     connect(this, &RecordTable::opened, this, &StirsTable::make_void);
 }
 

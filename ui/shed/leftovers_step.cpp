@@ -42,7 +42,7 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_beside);
-    m_beside->left()->addWidget(m_balance);
+    m_beside->left()->addWidget(m_balance, 0, Qt::AlignLeft);
     m_beside->below()->addWidget(m_table);
     m_beside->below()->addWidget(m_hint);
     auto* buttons = new QHBoxLayout;

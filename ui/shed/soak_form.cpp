@@ -54,6 +54,10 @@ SoakForm::SoakForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
     });
     connect(this, &FormFrame::edited, this, &SoakForm::reckon);
     choose_bins();
+    // Without a bin there is nothing to fill in.
+    for (const char* key : {"bins", "lot", "room", "at"})
+        set_shown(QLatin1String(key), has_bins());
+    primary()->setVisible(has_bins());
 }
 
 bool SoakForm::has_bins() const { return m_bins->size() > 0; }

@@ -119,7 +119,7 @@ void SoakStep::show_form(const work::BatchView& batch) {
 }
 
 void SoakStep::take_focus() {
-    if (m_form != nullptr)
+    if (m_form != nullptr && m_form->has_bins())
         m_form->field(QStringLiteral("bins"))->take_focus();
     else
         m_table->setFocus();
