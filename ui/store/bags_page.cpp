@@ -94,6 +94,8 @@ QWidget* BagsPage::make_table_card() {
     m_table->set_rows_model(m_rows);
     m_table->set_start_widths(bag_column_widths());
     m_table->set_stretched_column(bag_stretched_column());
+    // The card of the chosen bag says what goes.
+    m_table->set_spared_columns({8, 7, 9, 10, 6, 5});
     m_table->set_many_can_be_chosen(true);
     //: Stands in an empty table
     m_table->set_empty_text(tr("No bag is of this kind now."));

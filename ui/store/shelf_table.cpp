@@ -8,7 +8,7 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int least_rows = 4;
+constexpr int least_rows = 3;
 
 } // namespace
 
