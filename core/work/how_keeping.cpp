@@ -11,7 +11,7 @@ namespace soakbook::work {
 namespace {
 
 QString estimate_fact(const std::optional<double>& estimate) {
-    return estimate ? number_fact(*estimate, 0) : QString();
+    return estimate ? number_fact(*estimate, 1) : QString();
 }
 
 } // namespace

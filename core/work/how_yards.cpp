@@ -5,6 +5,8 @@
 #include "core/book/records/placement.h"
 #include "core/work/optional_fact.h"
 
+#include <cmath>
+
 namespace soakbook::work {
 
 namespace {
@@ -43,6 +45,19 @@ How how_mite_rate(const CountLine& count) {
     return {HowKind::mite_rate,
             {fact(count.mites), fact_or_none(count.bees), fact_or_none(count.figures.rate),
              fact_or_none(count.figures.low), fact_or_none(count.figures.high)}};
+}
+
+How how_mite_change(const MiteChange& change) {
+    const auto told = [&change](double mites) {
+        return change.kind == MiteCountKind::drop ? number_fact(mites, 1) : fact(maths::ppm(std::llround(mites * 1e6)));
+    };
+    const bool compared = change.untreated.hives > 0;
+    How how{compared ? HowKind::mite_change : HowKind::mite_fall, {}};
+    how.facts << told(change.treated.before) << told(change.treated.after);
+    if (compared)
+        how.facts << told(change.untreated.before) << told(change.untreated.after);
+    how.facts << fact_or_none(change.change);
+    return how;
 }
 
 std::optional<How> how_pull_window(const book::Workbook& workbook, PlacementId id) {

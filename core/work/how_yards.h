@@ -4,6 +4,7 @@
 
 #include "core/work/count.h"
 #include "core/work/how.h"
+#include "core/work/mite_change.h"
 #include "core/work/round.h"
 #include "core/work/visit.h"
 
@@ -13,6 +14,8 @@ namespace soakbook::work {
 std::optional<How> how_dose(const RoundEntry& round, const VisitLine& line);
 /// A wash or a powder shake by its bees, a drop by its days.
 How how_mite_rate(const CountLine& count);
+/// Against untreated hives, or without them.
+How how_mite_change(const MiteChange& change);
 /// By the days that were copied into the round. Nothing for a placement that is not there.
 std::optional<How> how_pull_window(const book::Workbook& workbook, PlacementId placement);
 
