@@ -34,7 +34,7 @@ void Story::bag_and_label() {
         EXPECT_TRUE(text.contains(code)) << code.toStdString();
     for (const char* said : {"79 oxalic acid strips", "80 oxalic acid strips", "9.16 g acid each", "sealed 29 Feb 2024", "rest until 7 Mar 2024",
                              "Use by 28 Feb 2025", "bag 12 of 12", "DANGER", "Oxalic acid 40 %", "Causes serious eye damage", "not for"})
-        EXPECT_TRUE(text.contains(QLatin1String(said))) << said << "\n" << text.toStdString();
+        EXPECT_TRUE(text.contains(QString::fromUtf8(said))) << said << "\n" << text.toStdString();
 }
 
 void Story::leftovers() {
@@ -49,10 +49,13 @@ void Story::leftovers() {
     EXPECT_EQ(ask(QStringLiteral("SELECT count(*), sum(mass_mg), min(strength_ppm) FROM pail")), QStringLiteral("2|40420000|400000")) << m_hands.words().toStdString();
     m_hands.press(Qt::Key_Escape); // the pails' labels can wait
     it_is(QStringLiteral("2024-02-29 16:30"));
+    m_hands.click(QStringLiteral("Close"));
+    EXPECT_TRUE(m_hands.sees(QStringLiteral("1 strip was soaked and stands in no bag"))) << m_hands.words().toStdString();
     m_hands.click(QStringLiteral("Close the batch"));
     if (m_hands.sees(QStringLiteral("Keep it as it is")))
-        m_hands.keep_as_it_is(); // one strip stands in no bag
-    EXPECT_EQ(ask(QStringLiteral("SELECT count(*) FROM batch WHERE closed_ms IS NOT NULL")), QStringLiteral("1")) << m_hands.words().toStdString();
+        m_hands.keep_as_it_is(); // the torn strip
+    // 959 strips took 22.9 g each; with the pails, all but 119 g of the 62.5 kg are accounted for.
+    EXPECT_EQ(ask(QStringLiteral("SELECT taken_mg, unexplained_mg FROM batch WHERE closed_ms IS NOT NULL")), QStringLiteral("21961100|118900")) << m_hands.words().toStdString();
 }
 
 } // namespace soakbook::tests

@@ -47,6 +47,11 @@ TEST(MainJob, goes_from_an_empty_computer_to_the_exported_register) {
     story.leftovers();
     story.a_yard_of_twenty();
     story.strips_in();
+    story.an_entry_a_day_late();
+    story.one_undo();
+    story.pull_list_and_strips_out();
+    story.a_correction_with_its_reason();
+    story.the_register();
     story.close();
     RecordProperty("keys_and_clicks_of_one_batch_from_mix_to_labels", story.batch_count());
     std::cout << "One batch from mix to labels: " << story.batch_count() << " keys and clicks.\n";

@@ -26,7 +26,10 @@ QString ask_file(const QString& workbook, const QString& sql) {
     return run(QStringLiteral("sqlite3"), {QStringLiteral("-readonly"), workbook, sql}).trimmed();
 }
 
-QString text_of_pdf(const QString& pdf) { return run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")}); }
+QString text_of_pdf(const QString& pdf) {
+    // Spaces that do not break read as spaces.
+    return run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")}).replace(QChar(0x00a0), QLatin1Char(' '));
+}
 
 QStringList codes_in_pdf(const QString& pdf) {
     QTemporaryDir folder;
