@@ -3511,6 +3511,16 @@ on a label, before a line to write a date on</extracomment>
         <extracomment>A piece of work that has no better name</extracomment>
         <translation>ein Eintrag</translation>
     </message>
+    <message>
+        <source>taken back: %1</source>
+        <extracomment>In the journal; %1 a piece of work that was undone</extracomment>
+        <translation>zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>done again: %1</source>
+        <extracomment>In the journal; %1 a piece of work that was undone and then done again</extracomment>
+        <translation>wiederholt: %1</translation>
+    </message>
 </context>
 <context>
     <name>PrintActions</name>

@@ -125,6 +125,20 @@ bool has_piece_words(const QString& key) {
 }
 
 QString piece_words(const book::Piece& piece) {
+    // Taking back and doing again are pieces of work too; their key is that of the first, after a word of the history's.
+    const auto of_what = [&piece](const QString& prefix) {
+        book::Piece what = piece;
+        what.key = piece.key.mid(prefix.size());
+        return piece_words(what);
+    };
+    if (const auto prefix = QStringLiteral("undo:"); piece.key.startsWith(prefix)) {
+        //: In the journal; %1 a piece of work that was undone
+        return QCoreApplication::translate("Piece", "taken back: %1").arg(of_what(prefix));
+    }
+    if (const auto prefix = QStringLiteral("redo:"); piece.key.startsWith(prefix)) {
+        //: In the journal; %1 a piece of work that was undone and then done again
+        return QCoreApplication::translate("Piece", "done again: %1").arg(of_what(prefix));
+    }
     const PieceText* text = text_of(piece.key);
     if (text == nullptr) {
         //: A piece of work that has no better name

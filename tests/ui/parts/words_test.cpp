@@ -123,6 +123,11 @@ TEST(UnreadableWords, every_unreadable_text_gets_its_reason) {
     }
 }
 
+TEST(PieceWords, what_is_taken_back_or_done_again_says_what_it_was) {
+    EXPECT_EQ(piece_words({QStringLiteral("undo:mix_planned"), 1, QStringLiteral("B0017")}), QStringLiteral("taken back: batch B0017 planned"));
+    EXPECT_EQ(piece_words({QStringLiteral("redo:mix_planned"), 1, QStringLiteral("B0017")}), QStringLiteral("done again: batch B0017 planned"));
+}
+
 TEST(PieceWords, every_piece_of_work_has_words) {
     for (const char* key : work::piece::all) {
         EXPECT_TRUE(has_piece_words(QLatin1String(key))) << key;
