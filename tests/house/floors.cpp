@@ -42,6 +42,8 @@ const std::vector<Floor>& floors() {
             {"tests/book", {"tests/book/", "core/"}},
             {"tests/work", {"tests/work/", "core/"}},
             {"tests/house", {"tests/house/"}},
+            // The main job knows the program as its user does: through its front door.
+            {"tests/ui/main_job", {"tests/ui/main_job/", "app/", "ui/shell/"}},
         };
         for (const char* place : {"due", "shed", "store", "yards", "register", "setup"}) {
             const std::string room = std::string("ui/") + place;
@@ -129,6 +131,12 @@ std::vector<Breach> widgets_below_ui(const SourceFile& file) {
                                     "StandardItemModel|Validator|\\w+Validator|Transform|"
                                     "Polygon\\w*|Region)$");
     return is_below_ui(file) ? foreign_includes(file, widgets, "below ui") : std::vector<Breach>{};
+}
+
+std::vector<Breach> readers_in_the_main_job(const SourceFile& file) {
+    static const std::regex readers("^(QSql\\w*|QtSql.*|sqlite3.*|QPdf\\w*|QtPdf.*|poppler.*|zbar.*|qrcodegen.*)$");
+    return file.is_under("tests/ui/main_job") ? foreign_includes(file, readers, "where results are read by programs of others")
+                                              : std::vector<Breach>{};
 }
 
 std::vector<Breach> sql_outside_the_book(const SourceFile& file) {

@@ -12,6 +12,8 @@ std::vector<Breach> includes_against_the_floors(const SourceFile& file);
 std::vector<Breach> machinery_in_maths(const SourceFile& file);
 /// Windows, fonts, colours and painters below ui.
 std::vector<Breach> widgets_below_ui(const SourceFile& file);
+/// A library that reads workbooks, PDFs or codes in the test of the main job, which reads them with other programs alone.
+std::vector<Breach> readers_in_the_main_job(const SourceFile& file);
 /// Database headers, or SQL in quotation marks, outside core/book.
 std::vector<Breach> sql_outside_the_book(const SourceFile& file);
 /// A sum of core/maths called from ui, where only values are made, counted in units and compared.

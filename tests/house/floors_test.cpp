@@ -35,6 +35,10 @@ TEST(Floors, upward_and_sideways_includes_are_found) {
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "core/book/workbook.h"), 1U);
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "core/maths/mixing.h"), 1U);
     EXPECT_EQ(broken_includes("tests/work/round_test.cpp", "ui/parts/desk.h"), 1U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "core/work/mix.h"), 1U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "ui/parts/form.h"), 1U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "ui/print/ask_file.h"), 1U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "tests/work/bench.h"), 1U);
 }
 
 TEST(Floors, downward_includes_are_not) {
@@ -43,6 +47,9 @@ TEST(Floors, downward_includes_are_not) {
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "core/book/doing.h"), 0U);
     EXPECT_EQ(broken_includes("ui/shed/page.cpp", "ui/charts/heat.h"), 0U);
     EXPECT_EQ(broken_includes("ui/shell/window.cpp", "ui/store/page.h"), 0U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "app/session.h"), 0U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "ui/shell/frame.h"), 0U);
+    EXPECT_EQ(broken_includes("tests/ui/main_job/story.cpp", "hands.h"), 0U);
     EXPECT_TRUE(includes_against_the_floors({"core/work/mix.cpp", "// #include \"ui/parts/desk.h\"\n"}).empty());
 }
 
@@ -57,6 +64,13 @@ TEST(Floors, the_sums_know_no_qt_and_no_database) {
               3U);
     EXPECT_EQ(machinery_in_maths({"core/maths/x.cpp", "#include <vector>\n#include <gsl/gsl_cdf.h>\n"}).size(), 0U);
     EXPECT_TRUE(none(breaches_in_tree(machinery_in_maths)));
+}
+
+TEST(Floors, the_main_job_is_read_with_programs_of_others) {
+    EXPECT_EQ(readers_in_the_main_job({"tests/ui/main_job/x.cpp", "#include <QSqlQuery>\n#include <sqlite3.h>\n#include <zbar.h>\n"}).size(), 3U);
+    EXPECT_EQ(readers_in_the_main_job({"tests/ui/main_job/x.cpp", "#include <QProcess>\n#include <QImage>\n"}).size(), 0U);
+    EXPECT_EQ(readers_in_the_main_job({"tests/book/x.cpp", "#include <sqlite3.h>\n"}).size(), 0U);
+    EXPECT_TRUE(none(breaches_in_tree(readers_in_the_main_job)));
 }
 
 TEST(Floors, no_widget_below_ui) {
