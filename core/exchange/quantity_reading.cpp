@@ -5,6 +5,7 @@
 #include "core/exchange/units.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace soakbook::exchange {
 namespace {
@@ -206,7 +207,13 @@ Read<maths::Money> read_money(const QString& text) {
 }
 
 Read<qint64> read_count(const QString& text) {
-    return read_plain_count(text, whole_ratio).map([](std::int64_t count) { return static_cast<qint64>(count); });
+    return read_plain_count(text, whole_ratio).and_then([](std::int64_t count) -> Read<qint64> {
+        // Requests hold counts as int: a larger one would come round to a small number.
+        if (count > std::numeric_limits<int>::max()) {
+            return tl::unexpected(Unreadable::too_large);
+        }
+        return static_cast<qint64>(count);
+    });
 }
 
 } // namespace soakbook::exchange

@@ -106,6 +106,18 @@ Outcome<VesselId> save_vessel(book::Workbook& workbook, const VesselEntry& vesse
     return save(workbook, "vessel", checked_vessel(workbook, entry), doing);
 }
 
+namespace {
+
+// What the welcome leaves empty is left for later; weights without a name are not: they would be lost.
+bool is_said(const StripKindEntry& kind) {
+    return !kind.name.trimmed().isEmpty() || kind.dry || kind.target || kind.tolerance || kind.strips_per_bag;
+}
+bool is_said(const VesselEntry& vessel) {
+    return !vessel.name.trimmed().isEmpty() || vessel.capacity || vessel.strips_held || vessel.flood;
+}
+
+} // namespace
+
 Outcome<int> first_set_up(book::Workbook& workbook, const FirstSetUp& entry, const book::Doing& doing) {
     auto record = checked_operation(entry.operation, QStringLiteral("operation/"));
     if (!record)
@@ -132,7 +144,7 @@ Outcome<int> first_set_up(book::Workbook& workbook, const FirstSetUp& entry, con
             if (figure.shipped && !there)
                 book::insert(writing, book::Figure{{}, key, *figure.shipped, {}});
         }
-        if (!entry.kind.name.trimmed().isEmpty()) {
+        if (is_said(entry.kind)) {
             const auto kind = checked_strip_kind(written, entry.kind, QStringLiteral("kind/"));
             if (!kind)
                 return unexpected(kind.error());
@@ -140,7 +152,7 @@ Outcome<int> first_set_up(book::Workbook& workbook, const FirstSetUp& entry, con
         }
         for (const bool is_tank : {true, false}) {
             VesselEntry vessel = is_tank ? entry.tank : entry.bin;
-            if (vessel.name.trimmed().isEmpty())
+            if (!is_said(vessel))
                 continue;
             vessel.is_tank = is_tank;
             const auto checked =

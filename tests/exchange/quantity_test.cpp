@@ -132,6 +132,9 @@ TEST(Quantities, percents_run_from_nothing_to_a_hundred) {
 TEST(Quantities, counts_are_whole_and_money_has_four_decimals) {
     EXPECT_TRUE(reads_as(read_count(text(u"480")), qint64{480}));
     EXPECT_TRUE(reads_as(read_count(text(u"080")), qint64{80}));
+    EXPECT_TRUE(reads_as(read_count(text(u"2147483647")), qint64{2147483647}));
+    EXPECT_TRUE(is_refused(read_count(text(u"2147483648")), Unreadable::too_large));
+    EXPECT_TRUE(is_refused(read_count(text(u"4294967304")), Unreadable::too_large)) << "would come round to 8";
     EXPECT_TRUE(is_refused(read_count(text(u"4.5")), Unreadable::too_fine));
     EXPECT_TRUE(is_refused(read_count(text(u"1.000")), Unreadable::grouping));
     EXPECT_TRUE(is_refused(read_count(text(u"80 strips")), Unreadable::unknown_unit));

@@ -116,6 +116,7 @@ private:
     void watch_keys(QWidget* part);
     void order_tabs();
     void go_on_from(QWidget* editor, bool back);
+    void settle_typing();
     bool name_problems();
     void run();
     void take_answer(const std::optional<work::Refusal>& refusal);

@@ -48,11 +48,20 @@ void FormFrame::commit() {
         return;
     }
     finish_open_cell(this);
+    settle_typing();
     put_notice_away();
     drop_complaints();
     if (!name_problems()) {
         m_tries = 0;
         run();
+    }
+}
+
+void FormFrame::settle_typing() {
+    // What follows from the last typing is worked out before the entry is made, not over the words of its refusal.
+    if (m_settle->isActive()) {
+        m_settle->stop();
+        Q_EMIT edited();
     }
 }
 
@@ -169,6 +178,12 @@ void FormFrame::ask_about(const work::Refusal& refusal, const QString& words, bo
 
 void FormFrame::keep_as_it_is() {
     if (!m_asked || m_running || m_since_question.elapsed() < time_to_see_ms) {
+        return;
+    }
+    // What was typed since may be another question.
+    finish_open_cell(this);
+    if (!m_asked) {
+        commit();
         return;
     }
     m_confirmed.emplace_back(m_asked->why, m_asked->field);

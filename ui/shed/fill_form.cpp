@@ -52,6 +52,10 @@ FillForm::FillForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
     //: Button that writes filled bags down
     set_primary(tr("They are sealed"));
     set_commit([this](const work::Confirmed& confirmed) {
+        if (const auto count = m_count->value(); count && *count > m_rows->size()) {
+            const QString labels = QStringLiteral("n:%1").arg(m_rows->size());
+            return std::optional(work::Refusal{work::Why::too_large, QStringLiteral("count"), {labels}, false});
+        }
         const auto made = work::fill_reserved(m_desk.workbook(), entry(), m_desk.doing(), confirmed);
         if (made)
             Q_EMIT filled(made->bags);

@@ -53,12 +53,12 @@ void Corrections::open(QWidget* parent, Desk& desk, const work::HiveEvent& event
     auto* on = named(form->add(tr("Day"), new DayField(desk, form), QStringLiteral("on")), "correction_on");
     on->set_value(event.on);
     //: Field
-    auto* why = named(form->add_wide(tr("Reason"), new NoteField(form), QStringLiteral("why")), "correction_why");
+    auto* why = named(form->add_wide(tr("Reason"), new NoteField(form), QStringLiteral("reason")), "correction_why");
     //: Filled button of a form
     form->set_primary(tr("Save the correction"));
     form->set_commit([=, &desk](const work::Confirmed&) -> std::optional<work::Refusal> {
         if (why->is_empty()) {
-            return work::Refusal{work::Why::reason_missing, QStringLiteral("why"), {}, false};
+            return work::Refusal{work::Why::reason_missing, QStringLiteral("reason"), {}, false};
         }
         const book::Doing doing = desk.doing(why->value());
         return out ? refusal_of(work::correct_pull(desk.workbook(), event.placement, as_int(strips->value()), as_int(missing->value()), on->value(), doing))

@@ -165,6 +165,33 @@ TEST_F(Visits, supers_on_are_asked_about_once_and_kept_with_the_answer) {
     EXPECT_EQ(hanging_strips(), 80);
 }
 
+TEST_F(Visits, what_is_typed_after_a_question_is_not_left_out_of_the_answer) {
+    press("visit_supers_on_yes");
+    ctrl_enter();
+    EXPECT_EQ(hanging_strips(), 0) << "asked first";
+    QTest::qWait(350);
+    auto* grid = find<QTableView>("visit_grid");
+    grid->setFocus();
+    grid->setCurrentIndex(grid->model()->index(0, ui::visit_strips));
+    keys(QStringLiteral("2"));
+    for (int i = 0; i < 2 && hanging_strips() == 0; ++i) {
+        ctrl_enter();
+        QTest::qWait(350);
+    }
+    EXPECT_EQ(hanging_strips(), 78);
+}
+
+TEST_F(Visits, a_cell_that_is_refused_while_it_is_open_says_why) {
+    say_supers_off();
+    auto* grid = find<QTableView>("visit_grid");
+    grid->setFocus();
+    grid->setCurrentIndex(grid->model()->index(1, ui::visit_strips));
+    keys(QStringLiteral("x"));
+    ctrl_enter();
+    EXPECT_EQ(hanging_strips(), 0);
+    EXPECT_TRUE(words("visit_complaint").startsWith(QStringLiteral("SC-02: "))) << words("visit_complaint").toStdString();
+}
+
 TEST_F(Visits, what_was_typed_is_there_again_after_going_back) {
     type_cell("visit_grid", QStringLiteral("SC-03"), ui::visit_strips, QStringLiteral("1"));
     key(Qt::Key_Escape);
