@@ -62,11 +62,12 @@ void BatchChart::add_limits(double from, double to) {
     add_band(from, to, lower, upper);
     add_line({{from, mean}, {to, mean}}, look.soft, 1.2, Qt::DashLine);
     //: names the middle line of the chart of batches; %1 is a mass
-    add_label({to, mean}, tr("mean %1").arg(text(*m_data.mean)), look.soft, LabelSide::end);
+    const QString mean_words = tr("mean %1").arg(text(*m_data.mean));
     //: names a limit of the chart of batches; %1 is a mass
-    add_label({to, upper}, tr("limit %1").arg(text(*m_data.upper)), look.wanted_ink, LabelSide::end);
-    //: names a limit of the chart of batches; %1 is a mass
-    add_label({to, lower}, tr("limit %1").arg(text(*m_data.lower)), look.wanted_ink, LabelSide::end);
+    const QString limit_words = tr("limit %1");
+    add_label({to, mean}, mean_words, look.soft, LabelSide::end);
+    add_label({to, upper}, limit_words.arg(text(*m_data.upper)), look.wanted_ink, LabelSide::end);
+    add_label({to, lower}, limit_words.arg(text(*m_data.lower)), look.wanted_ink, LabelSide::end);
 }
 
 void BatchChart::fill() {
