@@ -244,7 +244,8 @@ void FormFrame::go_on_from(QWidget* editor, bool back) {
         return;
     }
     const auto takes_keys = [this](const QWidget* stop) {
-        return stop->isVisibleTo(this) && stop->isEnabled() && (stop->focusPolicy() & Qt::TabFocus) != 0;
+        // Tab goes to a button beside a field; Enter goes on to the next field.
+        return !stop->property("beside").toBool() && stop->isVisibleTo(this) && stop->isEnabled() && (stop->focusPolicy() & Qt::TabFocus) != 0;
     };
     QWidget* next = nullptr;
     if (back) {

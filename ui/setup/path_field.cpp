@@ -15,6 +15,7 @@ PathField::PathField(QWidget* parent) : TextField(parent) {
     auto* button = new QPushButton(tr("Choose..."), this);
     button->setObjectName(QStringLiteral("choose_path"));
     button->setAutoDefault(false);
+    button->setProperty("beside", true);
     row()->setSpacing(scaled(8));
     row()->addWidget(button);
     connect(button, &QPushButton::clicked, this, &PathField::choose);
