@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/result_card.h"
 
+#include "core/work/how.h"
+#include "ui/parts/how_button.h"
 #include "ui/parts/theme.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QTextDocumentFragment>
 
 namespace soakbook::ui {
@@ -13,13 +14,8 @@ namespace soakbook::ui {
 ResultCard::ResultCard(QWidget* parent)
     : QFrame(parent), m_text(make_label({}, Type::body, this, true)), m_mark(new StateMark(State::ready, {}, this)),
       m_rest(make_label({}, Type::body, this, true)), m_next(make_label({}, Type::body, this, true)),
-      m_how_button(new QPushButton(this)), m_how(make_soft_label({}, Type::small, this)) {
+      m_how(new HowButton(this)) {
     set_kind(this, "result");
-    //: Button that shows how a result was worked out
-    m_how_button->setText(tr("How?"));
-    set_kind(m_how_button, "link");
-    m_how_button->setAutoDefault(false);
-    m_how_button->setCheckable(true);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 12, 16, 12);
     column->setSpacing(8);
@@ -30,10 +26,10 @@ ResultCard::ResultCard(QWidget* parent)
     verdict->addWidget(m_rest, 1);
     column->addLayout(verdict);
     column->addWidget(m_next);
-    column->addWidget(m_how_button, 0, Qt::AlignLeft);
-    column->addWidget(m_how);
-    connect(m_how_button, &QPushButton::toggled, m_how, &QWidget::setVisible);
-    m_how->hide();
+    column->addWidget(m_how, 0, Qt::AlignLeft);
+    column->addWidget(m_how->panel());
+    // The card is the panel's ground already.
+    m_how->panel()->layout()->setContentsMargins(0, 0, 0, 0);
     clear();
 }
 
@@ -61,14 +57,20 @@ void ResultCard::set_next(const QString& text) {
 }
 
 void ResultCard::set_how(const QString& text) {
-    m_how->setText(text);
+    m_how->set_text(text);
+    settle();
+}
+
+void ResultCard::set_how(const std::vector<work::How>& hows, const Habits& habits) {
+    m_how->set_hows(hows, habits);
     settle();
 }
 
 void ResultCard::clear() {
-    for (QLabel* label : {m_text, m_rest, m_next, m_how}) {
+    for (QLabel* label : {m_text, m_rest, m_next}) {
         label->clear();
     }
+    m_how->set_text({});
     m_mark->hide();
     settle();
 }
@@ -93,8 +95,6 @@ void ResultCard::settle() {
     for (QLabel* label : {m_text, m_rest, m_next}) {
         label->setVisible(!label->text().isEmpty());
     }
-    m_how_button->setVisible(!m_how->text().isEmpty());
-    m_how->setVisible(!m_how->text().isEmpty() && m_how_button->isChecked());
     setVisible(!m_text->text().isEmpty() || !m_mark->isHidden() || !m_next->text().isEmpty());
     setAccessibleName(words());
 }

@@ -6,10 +6,18 @@
 
 #include <QFrame>
 
+#include <vector>
+
 class QLabel;
-class QPushButton;
+
+namespace soakbook::work {
+struct How;
+}
 
 namespace soakbook::ui {
+
+class Habits;
+class HowButton;
 
 /// What a form says while it is typed: what follows, how that stands, what to do now, and how it was worked out.
 class ResultCard : public QFrame {
@@ -26,6 +34,8 @@ public:
     void set_next(const QString& text);
     /// The formula and its source, behind "How?".
     void set_how(const QString& text);
+    /// The same, worded from the sums themselves: formula, this case's numbers, source. F3 opens and closes it.
+    void set_how(const std::vector<work::How>& hows, const Habits& habits);
     void clear();
     /// All that stands there, as plain words.
     QString words() const;
@@ -36,8 +46,7 @@ private:
     StateMark* m_mark;
     QLabel* m_rest;
     QLabel* m_next;
-    QPushButton* m_how_button;
-    QLabel* m_how;
+    HowButton* m_how;
 };
 
 } // namespace soakbook::ui

@@ -38,6 +38,8 @@ KeySheet::KeySheet(const QStringList& places, QWidget* parent) : QDialog(parent)
     keys.append({QStringLiteral("Ctrl+Enter"), tr("Make the entry; answer a question with: keep it as it is")});
     //: Beside the keys on the sheet of keys
     keys.append({QStringLiteral("Esc"), tr("Leave a form; twice, when something was typed")});
+    //: Beside the keys on the sheet of keys; "How?" stands on a button beside a figure
+    keys.append({QStringLiteral("F3"), tr("How? Shows how the figures of the form or the page are worked out; again or Esc puts it away")});
     //: Beside the keys on the sheet of keys
     keys.append({QStringLiteral("F4"), tr("In a day: the calendar. In a choice: the list")});
     //: Beside the keys on the sheet of keys
