@@ -310,8 +310,10 @@ void RecordTable::measure() {
     const int step = 1 + rows / most_measured;
     for (int column = 0; column < static_cast<int>(m_widths.size()); ++column) {
         const QString head = model()->headerData(column, Qt::Horizontal).toString();
-        const int head_width = horizontalHeader()->fontMetrics().horizontalAdvance(head) + scaled(28);
-        int wanted = std::max(horizontalHeader()->sectionSizeHint(column), head_width);
+        // The header's own hint keeps room for an arrow that only the sorted column shows.
+        const bool sorted = column == horizontalHeader()->sortIndicatorSection();
+        int wanted = sorted ? horizontalHeader()->sectionSizeHint(column)
+                            : QFontMetrics(type_font(Type::small)).horizontalAdvance(head) + scaled(30);
         for (int row = 0; row < rows; row += step) {
             wanted = std::max(wanted, itemDelegate()->sizeHint(option, m_rows->index(row, column)).width());
         }

@@ -68,6 +68,7 @@ public:
         m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
         m_detail->setObjectName(QStringLiteral("register_detail"));
         column->addWidget(m_stack, 1);
+        make_empty(column);
         column->addWidget(m_detail);
         //: Under the register: what it is, and what it is not.
         column->addWidget(make_soft_label(tr("Kept with the fields that veterinary registers usually ask for. Home-made strips are no authorised product: whether and how they may be "
@@ -88,7 +89,12 @@ public:
     QString name() const override { return tr("Register"); }
     QString title() const override { return m_stack->currentWidget()->accessibleName(); }
     QList<QAction*> head_actions() override { return {m_print, m_csv}; }
-    void take_focus() override { m_stack->currentWidget()->setFocus(); }
+    void take_focus() override {
+        if (m_stack->isVisibleTo(this))
+            m_stack->currentWidget()->setFocus();
+        else
+            m_empty->button()->setFocus();
+    }
 
     void open(const Intent& intent) override {
         m_filter->set_batch({intent.task == QStringLiteral("batch") && !intent.ids.empty() ? intent.ids.front() : 0});
@@ -116,6 +122,20 @@ private:
         connect(table, &RecordTable::current_changed, this, [this] { show_detail(); });
     }
 
+    void make_empty(QVBoxLayout* column) {
+        m_empty = new EmptyPage(QStringLiteral("register"),
+                                //: Head of an empty page.
+                                tr("No treatment yet"),
+                                //: On an empty page: what will stand there.
+                                tr("Every strip hung in a hive stands here by itself: which bag and batch it came from, its acid, when it went in and "
+                                   "came out, and who did it. Strips are hung and pulled in Yards."),
+                                //: A button on an empty page.
+                                tr("Go to Yards"));
+        m_empty->button()->setObjectName(QStringLiteral("register_start"));
+        connect(m_empty, &EmptyPage::started, this, [this] { Q_EMIT wishes({PlaceName::yards, {}, {}, {}}); });
+        column->addWidget(m_empty, 1);
+    }
+
     void make_actions() {
         //: A button: print the register.
         m_print = new QAction(tr("Print or PDF"), this);
@@ -135,7 +155,6 @@ private:
 
     void show_page(int page) {
         m_stack->setCurrentIndex(page);
-        m_filter->setVisible(page != 3);
         fill();
         Q_EMIT title_changed();
     }
@@ -143,11 +162,15 @@ private:
     void fill() {
         const work::RegisterFilter filter = m_filter->filter();
         std::vector<work::RegisterLine> lines = work::treatments(m_desk.workbook(), filter);
+        const bool none = m_stack->currentIndex() == 0 && lines.empty() && work::treatments(m_desk.workbook(), {}).empty();
+        m_empty->setVisible(none);
+        m_stack->setVisible(!none);
+        m_filter->setVisible(!none && m_stack->currentIndex() != 3);
         if (m_stack->currentIndex() == 0)
             show_sentence(lines);
         else
             m_sentence->clear();
-        m_sentence->setVisible(m_stack->currentIndex() == 0 || m_stack->currentIndex() == 3);
+        m_sentence->setVisible(!none && (m_stack->currentIndex() == 0 || m_stack->currentIndex() == 3));
         m_treatments->set_rows(std::move(lines));
         std::vector<NumberedCorrection> corrections;
         for (work::CorrectionLine& line : shown_corrections(m_desk, filter))
@@ -220,6 +243,7 @@ private:
     RegisterFilterBar* m_filter;
     Sentence* m_sentence;
     QStackedWidget* m_stack;
+    EmptyPage* m_empty = nullptr;
     RowsModel<work::RegisterLine>* m_treatments;
     RowsModel<NumberedCorrection>* m_corrections;
     RowsModel<NumberedHiveState>* m_hives;
