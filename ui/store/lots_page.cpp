@@ -76,7 +76,7 @@ void LotsPage::make_content() {
     m_table->set_rows_model(m_rows);
     m_table->set_start_widths(lot_column_widths());
     m_table->set_stretched_column(lot_stretched_column());
-    m_table->set_spared_columns({4, 5});
+    m_table->set_spared_columns({4, 5, 8, 6});
     //: Stands in an empty table
     m_table->set_empty_text(tr("Every delivery is finished."));
     card->column()->addWidget(m_table, 1);

@@ -92,7 +92,7 @@ QWidget* PailsPage::make_table_card() {
     m_table->set_start_widths(pail_column_widths());
     m_table->set_stretched_column(pail_stretched_column());
     // The card of the chosen pail says what goes.
-    m_table->set_spared_columns({10, 9, 8, 7, 11, 6});
+    m_table->set_spared_columns({10, 9, 8, 7, 11, 6, 5});
     m_table->set_many_can_be_chosen(true);
     //: Stands in an empty table
     m_table->set_empty_text(tr("No pail stands on the shelf: all are used up or thrown away."));
