@@ -62,6 +62,8 @@ HabitsPage::HabitsPage(Desk& desk) : m_desk(desk) {
         field->setObjectName(QStringLiteral("habit_%1").arg(++number));
         connect(field, &Field::edited, this, &HabitsPage::take_over);
     }
+    // There is nothing to enter: each choice is taken as it is made.
+    m_form->foot()->hide();
     card->column()->addWidget(m_form);
     column()->addWidget(card);
     column()->addStretch();

@@ -75,11 +75,11 @@ void HeatStep::show_offsets(const work::BatchView& batch) {
     QString text;
     if (batch.offset_low && batch.offset_high && *batch.offset_low == *batch.offset_high) {
         //: How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings
-        text = tr("Dial less probe in this tank once it is warm: %1, from %n readings.", nullptr, batch.offset_pairs)
+        text = tr("Dial less probe in this tank: %1, from %n readings.", nullptr, batch.offset_pairs)
                    .arg(degrees_apart(m_desk, *batch.offset_low));
     } else if (batch.offset_low && batch.offset_high) {
         //: How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings
-        text = tr("Dial less probe in this tank once it is warm: %1 to %2, from %n readings.", nullptr, batch.offset_pairs)
+        text = tr("Dial less probe in this tank: %1 to %2, from %n readings.", nullptr, batch.offset_pairs)
                    .arg(degrees_apart(m_desk, *batch.offset_low), degrees_apart(m_desk, *batch.offset_high));
     }
     m_offsets->setText(text);
