@@ -541,7 +541,9 @@ Name of a fact of several bags: their strips together</extracomment>
     </message>
     <message>
         <source>weight of one strip</source>
-        <extracomment>What was corrected: mean weight of a strip.</extracomment>
+        <extracomment>What was corrected: mean weight of a strip.
+----------
+What was corrected.</extracomment>
         <translation>Gewicht eines Streifens</translation>
     </message>
     <message>
@@ -689,6 +691,351 @@ Name of a fact of several bags: their strips together</extracomment>
         <extracomment>What was corrected.</extracomment>
         <translation>für ungültig erklärt</translation>
     </message>
+    <message>
+        <source>taken up by strips</source>
+        <extracomment>What was corrected: what bagged strips took up.</extracomment>
+        <translation>von Streifen aufgenommen</translation>
+    </message>
+    <message>
+        <source>minutes of dripping</source>
+        <extracomment>What was corrected: how long strips dripped before they were weighed.</extracomment>
+        <translation>Minuten Abtropfen</translation>
+    </message>
+    <message>
+        <source>mass planned</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>geplante Masse</translation>
+    </message>
+    <message>
+        <source>delivery</source>
+        <extracomment>What was corrected: which delivery something came from.</extracomment>
+        <translation>Lieferung</translation>
+    </message>
+    <message>
+        <source>delivery of bags</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Lieferung der Beutel</translation>
+    </message>
+    <message>
+        <source>pail</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Eimer</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Wanne</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tank</translation>
+    </message>
+    <message>
+        <source>kind of strip</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Streifenart</translation>
+    </message>
+    <message>
+        <source>soak</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tränkung</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Beutel</translation>
+    </message>
+    <message>
+        <source>hive</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Volk</translation>
+    </message>
+    <message>
+        <source>yard</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Abfüllung</translation>
+    </message>
+    <message>
+        <source>weight of a dry strip</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Gewicht eines trockenen Streifens</translation>
+    </message>
+    <message>
+        <source>target weight</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Zielgewicht</translation>
+    </message>
+    <message>
+        <source>may be off by</source>
+        <extracomment>What was corrected: how far a strip's weight may be off its target.</extracomment>
+        <translation>darf abweichen um</translation>
+    </message>
+    <message>
+        <source>liquid let in</source>
+        <extracomment>What was corrected: liquid let into a bin.</extracomment>
+        <translation>eingelassene Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>days of rest</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tage Ruhe</translation>
+    </message>
+    <message>
+        <source>months to use by</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Monate bis zum Verbrauch</translation>
+    </message>
+    <message>
+        <source>day planned</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>geplanter Tag</translation>
+    </message>
+    <message>
+        <source>hour mixed</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Stunde des Mischens</translation>
+    </message>
+    <message>
+        <source>ceiling of the tank</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Obergrenze des Tanks</translation>
+    </message>
+    <message>
+        <source>loss that is usual</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>üblicher Verlust</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>from whom</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>von wem</translation>
+    </message>
+    <message>
+        <source>day received</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag der Lieferung</translation>
+    </message>
+    <message>
+        <source>one container holds</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>ein Gebinde fasst</translation>
+    </message>
+    <message>
+        <source>how the content is counted</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>wie der Gehalt gezählt wird</translation>
+    </message>
+    <message>
+        <source>best before</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>mindestens haltbar bis</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>day finished</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag, an dem es aufgebraucht war</translation>
+    </message>
+    <message>
+        <source>minutes of stirring</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Minuten Rühren</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <extracomment>What was corrected: whether the liquid was clear.</extracomment>
+        <translation>klar</translation>
+    </message>
+    <message>
+        <source>outlet poured back</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Auslauf zurückgegossen</translation>
+    </message>
+    <message>
+        <source>water in the jacket seen</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Wasser im Mantel gesehen</translation>
+    </message>
+    <message>
+        <source>oldest liquid of</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>älteste Flüssigkeit vom</translation>
+    </message>
+    <message>
+        <source>times warmed</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Male erwärmt</translation>
+    </message>
+    <message>
+        <source>day used in part</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag der teilweisen Verwendung</translation>
+    </message>
+    <message>
+        <source>day discarded</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag der Entsorgung</translation>
+    </message>
+    <message>
+        <source>why discarded</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Grund der Entsorgung</translation>
+    </message>
+    <message>
+        <source>poured warm and clear</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>warm und klar abgefüllt</translation>
+    </message>
+    <message>
+        <source>bin scraped</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Wanne ausgekratzt</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>day its label was set aside</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag, an dem das Etikett vorgemerkt wurde</translation>
+    </message>
+    <message>
+        <source>supers on</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Honigräume aufgesetzt</translation>
+    </message>
+    <message>
+        <source>why past the limit</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Grund für die Verwendung nach der Frist</translation>
+    </message>
+    <message>
+        <source>days without harvest</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tage ohne Ernte</translation>
+    </message>
+    <message>
+        <source>hung by</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>eingehängt von</translation>
+    </message>
+    <message>
+        <source>pulled by</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>herausgenommen von</translation>
+    </message>
+    <message>
+        <source>where it is</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>wo er liegt</translation>
+    </message>
+    <message>
+        <source>hives</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Völker</translation>
+    </message>
+    <message>
+        <source>brood boxes</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Bruträume</translation>
+    </message>
+    <message>
+        <source>frames of bees</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Waben mit Bienen</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>day of the state</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag des Zustands</translation>
+    </message>
+    <message>
+        <source>left untreated</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>unbehandelt gelassen</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>counted by</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>gezählt von</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>day closed</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag des Abschlusses</translation>
+    </message>
+    <message>
+        <source>day visited</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Tag des Besuchs</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>fasst</translation>
+    </message>
+    <message>
+        <source>holds strips</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>fasst Streifen</translation>
+    </message>
+    <message>
+        <source>made by</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>hergestellt von</translation>
+    </message>
+    <message>
+        <source>registration number</source>
+        <extracomment>What was corrected.</extracomment>
+        <translation>Registriernummer</translation>
+    </message>
 </context>
 <context>
     <name>CommandLine</name>
@@ -764,6 +1111,16 @@ soakbook --version                 die Version
         <source>Safe copy of %1, holds everything</source>
         <extracomment>In the status line; %1 a day and time</extracomment>
         <translation>Sicherungskopie von %1, enthält alles</translation>
+    </message>
+    <message>
+        <source>Worked example</source>
+        <extracomment>In the status line, in place of a workbook's name</extracomment>
+        <translation>Durchgerechnetes Beispiel</translation>
+    </message>
+    <message>
+        <source>nothing you enter here is kept</source>
+        <extracomment>In the status line while the worked example is open</extracomment>
+        <translation>was hier eingegeben wird, bleibt nicht erhalten</translation>
     </message>
 </context>
 <context>
@@ -3811,11 +4168,6 @@ on a label, before a line to write a date on</extracomment>
         <translation>Heraus</translation>
     </message>
     <message>
-        <source>Withdrawal</source>
-        <extracomment>column of the register: waiting time until harvest</extracomment>
-        <translation>Wartezeit</translation>
-    </message>
-    <message>
         <source>By</source>
         <extracomment>column of the register: who did it</extracomment>
         <translation>Wer</translation>
@@ -3829,6 +4181,11 @@ on a label, before a line to write a date on</extracomment>
         <source>No treatment falls into this range.</source>
         <extracomment>instead of the table of the register</extracomment>
         <translation>In diesen Zeitraum fällt keine Behandlung.</translation>
+    </message>
+    <message>
+        <source>No harvest before</source>
+        <extracomment>column of the register: the first day on which honey may be taken</extracomment>
+        <translation>Keine Ernte vor</translation>
     </message>
 </context>
 <context>
@@ -3844,12 +4201,8 @@ on a label, before a line to write a date on</extracomment>
     </message>
     <message>
         <source>undone after it was printed</source>
-        <extracomment>A record was made void; %1 is the reason.</extracomment>
+        <extracomment>A record was made void; its reason stands beside it.</extracomment>
         <translation>nach dem Drucken rückgängig gemacht</translation>
-    </message>
-    <message>
-        <source>made void: %1</source>
-        <translation>für ungültig erklärt: %1</translation>
     </message>
     <message>
         <source>entered</source>
@@ -3925,6 +4278,10 @@ on a label, before a line to write a date on</extracomment>
         <source>no strips hung</source>
         <extracomment>A hive in which no strips were hung on a visit.</extracomment>
         <translation>keine Streifen eingehängt</translation>
+    </message>
+    <message>
+        <source>made void</source>
+        <translation>für ungültig erklärt</translation>
     </message>
 </context>
 <context>
@@ -4815,11 +5172,6 @@ on a label, before a line to write a date on</extracomment>
         <translation>Oxalsäure in Glycerin</translation>
     </message>
     <message>
-        <source>no harvest before %1</source>
-        <extracomment>Waiting time in the register; %1 is a day.</extracomment>
-        <translation>keine Ernte vor %1</translation>
-    </message>
-    <message>
         <source>Corrections and records made void</source>
         <extracomment>Head of a table in the printed register.</extracomment>
         <translation>Berichtigungen und für ungültig erklärte Einträge</translation>
@@ -4942,34 +5294,22 @@ on a label, before a line to write a date on</extracomment>
         <translation>ungültig</translation>
     </message>
     <message>
-        <source>out</source>
-        <extracomment>State of a treatment in a table: strips came out.</extracomment>
-        <translation>heraus</translation>
-    </message>
-    <message>
-        <source>past</source>
-        <extracomment>State of a treatment in a table: strips should be out; strips hang.</extracomment>
-        <translation>überfällig</translation>
-    </message>
-    <message>
         <source>hanging</source>
         <translation>hängen</translation>
     </message>
     <message>
         <source>In</source>
-        <extracomment>A column of the register: day strips were hung.</extracomment>
+        <extracomment>A column of the register: day strips were hung; small under it stands who hung them.</extracomment>
         <translation>Hinein am</translation>
     </message>
     <message>
         <source>Yard</source>
-        <extracomment>A column of the register.
-----------
-A column of a table in the register.</extracomment>
+        <extracomment>A column of a table in the register.</extracomment>
         <translation>Stand</translation>
     </message>
     <message>
         <source>Hive</source>
-        <extracomment>A column of the register.
+        <extracomment>A column of the register; small under the hive stands its yard.
 ----------
 A column of a table in the register.</extracomment>
         <translation>Volk</translation>
@@ -4980,47 +5320,23 @@ A column of a table in the register.</extracomment>
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>Strips</source>
-        <extracomment>A column of the register: number of strips.</extracomment>
-        <translation>Streifen</translation>
-    </message>
-    <message>
-        <source>Bag</source>
-        <extracomment>A column of the register: code of the bag.</extracomment>
-        <translation>Beutel</translation>
-    </message>
-    <message>
-        <source>Batch</source>
-        <extracomment>A column of the register: code of the batch.</extracomment>
-        <translation>Ansatz</translation>
-    </message>
-    <message>
-        <source>Acid</source>
-        <extracomment>A column of the register: mass of acid hung in the hive.</extracomment>
-        <translation>Säure</translation>
-    </message>
-    <message>
         <source>Out</source>
-        <extracomment>A column of the register: day strips came out.</extracomment>
+        <extracomment>A column of the register: the day strips came out, or how they hang; small under it stands who took them out.</extracomment>
         <translation>Heraus am</translation>
     </message>
     <message>
         <source>Pulled</source>
-        <extracomment>A column of the register: strips that came out.</extracomment>
+        <extracomment>A column of the register: how many strips came out; small under it how many were missing.</extracomment>
         <translation>Heraus</translation>
     </message>
     <message>
         <source>State</source>
-        <extracomment>A column of the register.
-----------
-A column of a table in the register.</extracomment>
+        <extracomment>A column of a table in the register.</extracomment>
         <translation>Zustand</translation>
     </message>
     <message>
         <source>By</source>
-        <extracomment>A column of the register.
-----------
-A column of a table of corrections: who made it.
+        <extracomment>A column of a table of corrections: who made it.
 ----------
 A column of a table in the register.</extracomment>
         <translation>Wer</translation>
@@ -5077,6 +5393,39 @@ A column of a table in the register.</extracomment>
         <source>Records</source>
         <extracomment>A column of the journal: how many records an entry touched.</extracomment>
         <translation>Betroffen</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <extracomment>State of a treatment in a table: strips should be out; strips hang.</extracomment>
+        <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <extracomment>Small under the state of a treatment: %1 is the last day for strips to come out.</extracomment>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>Strips, acid</source>
+        <extracomment>A column of the register: number of strips; small under it stands their acid.</extracomment>
+        <translation>Streifen, Säure</translation>
+    </message>
+    <message>
+        <source>Bag, batch</source>
+        <extracomment>A column of the register: code of the bag; small under it stands that of its batch.</extracomment>
+        <translation>Beutel, Ansatz</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n missing</source>
+        <extracomment>Small under the number of strips that came out.</extracomment>
+        <translation>
+            <numerusform>%n fehlt</numerusform>
+            <numerusform>%n fehlen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Harvest from</source>
+        <extracomment>A column of the register: the first day on which honey may be taken.</extracomment>
+        <translation>Ernte ab</translation>
     </message>
 </context>
 <context>
@@ -7095,6 +7444,11 @@ Choice of which bags are shown: labels that were printed before their bags were 
         <source>Where every kilogram went</source>
         <extracomment>Read aloud: the name of a table</extracomment>
         <translation>Wo jedes Kilogramm geblieben ist</translation>
+    </message>
+    <message>
+        <source>Not accounted for yet</source>
+        <extracomment>A line of a balance: liquid of a batch whose leftovers are not poured yet</extracomment>
+        <translation>Noch nicht abgerechnet</translation>
     </message>
 </context>
 <context>
@@ -9402,6 +9756,23 @@ Label of a field</extracomment>
     </message>
 </context>
 <context>
+    <name>soakbook::ui::PathField</name>
+    <message>
+        <source>Choose...</source>
+        <extracomment>Button beside the field for a file: opens a window of folders.</extracomment>
+        <translation>Wählen ...</translation>
+    </message>
+    <message>
+        <source>Where the workbook is kept</source>
+        <extracomment>Title of a window that asks for a file, and the kind of file.</extracomment>
+        <translation>Wo das Arbeitsbuch liegt</translation>
+    </message>
+    <message>
+        <source>Workbooks (*.soakbook)</source>
+        <translation>Arbeitsbücher (*.soakbook)</translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::PeoplePage</name>
     <message>
         <source>People</source>
@@ -9943,10 +10314,6 @@ The same.</extracomment>
         <translation>In diesen Tagen wurden keine Streifen eingehängt.</translation>
     </message>
     <message>
-        <source>Nothing was corrected.</source>
-        <translation>Nichts wurde berichtigt.</translation>
-    </message>
-    <message>
         <source>No hive was left without strips.</source>
         <translation>Kein Volk blieb ohne Streifen.</translation>
     </message>
@@ -10011,6 +10378,30 @@ The same.</extracomment>
             <numerusform>&lt;b&gt;%n&lt;/b&gt; ungültig, weiter gezeigt</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Nothing was corrected in these days, and nothing behind these treatments.</source>
+        <translation>In diesen Tagen wurde nichts berichtigt, und nichts, was hinter diesen Behandlungen steht.</translation>
+    </message>
+    <message>
+        <source>No treatment yet</source>
+        <extracomment>Head of an empty page.</extracomment>
+        <translation>Noch keine Behandlung</translation>
+    </message>
+    <message>
+        <source>Every strip hung in a hive stands here by itself: which bag and batch it came from, its acid, when it went in and came out, and who did it. Strips are hung and pulled in Yards.</source>
+        <extracomment>On an empty page: what will stand there.</extracomment>
+        <translation>Jeder eingehängte Streifen steht hier von selbst: aus welchem Beutel und Ansatz er kam, seine Säure, wann er hinein- und herauskam und wer es getan hat. Eingehängt und herausgenommen wird unter Stände.</translation>
+    </message>
+    <message>
+        <source>Go to Yards</source>
+        <extracomment>A button on an empty page.</extracomment>
+        <translation>Zu den Ständen</translation>
+    </message>
+    <message>
+        <source>entries &lt;b&gt;%1&lt;/b&gt; to &lt;b&gt;%2&lt;/b&gt;</source>
+        <extracomment>In a sentence of figures, over the journal; %1 and %2 are numbers of entries.</extracomment>
+        <translation>Einträge &lt;b&gt;%1&lt;/b&gt; bis &lt;b&gt;%2&lt;/b&gt;</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::ReserveForm</name>
@@ -10054,14 +10445,6 @@ The same.</extracomment>
         <source>Contents of %1</source>
         <extracomment>Read aloud: a field; %1 the code of a bag</extracomment>
         <translation>Inhalt von %1</translation>
-    </message>
-</context>
-<context>
-    <name>soakbook::ui::ResultCard</name>
-    <message>
-        <source>How?</source>
-        <extracomment>Button that shows how a result was worked out</extracomment>
-        <translation>Wie?</translation>
     </message>
 </context>
 <context>

@@ -358,6 +358,17 @@
     </message>
 </context>
 <context>
+    <name>RegisterTables</name>
+    <message numerus="yes">
+        <source>%n missing</source>
+        <extracomment>Small under the number of strips that came out.</extracomment>
+        <translation>
+            <numerusform>%n missing</numerusform>
+            <numerusform>%n missing</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>RunPaper</name>
     <message numerus="yes">
         <source>%n strips hang already</source>
