@@ -114,9 +114,10 @@ TEST(FormsInAPage, tab_leaves_a_form_whose_parts_were_made_in_another_order_than
     Habits habits(fixed_clock);
     QWidget page;
     auto* column = new QVBoxLayout(&page);
-    auto* way = new QPushButton(QStringLiteral("One by one"), &page);
     auto* form = new FormFrame(habits, QStringLiteral("Weigh a sample"), &page);
     auto* weight = form->add(QStringLiteral("Weight"), new MassField(habits, MassSize::small), QStringLiteral("weight"));
+    auto* way = new QPushButton(QStringLiteral("One by one"), form);
+    form->add(QStringLiteral("Dripped for"), new CountField(habits), QStringLiteral("drip"));
     form->add(QStringLiteral("When"), new WhenField(habits), QStringLiteral("when"));
     form->add_widget(way);
     auto* below = new QPushButton(QStringLiteral("Below"), &page);
