@@ -47,6 +47,7 @@ struct DueRow {
     YardId yard;
     RoundId round;
     std::vector<qint64> ids; ///< bags, pails or placements the row stands for
+    bool of_pails = false;   ///< print_label_again: they are pails
     QString subject;         ///< code or name to show
     int count = 0;
     int strips = 0;

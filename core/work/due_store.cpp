@@ -116,6 +116,7 @@ void stale_labels(DueList& list, const std::vector<BagLine>& bags, const std::ve
             stale_pails.push_back(&pail);
     if (!stale_pails.empty()) {
         DueRow& row = list.add(DueKind::print_label_again, DueGroup::today, list.today);
+        row.of_pails = true;
         for (const PailLine* pail : stale_pails)
             row.ids.push_back(pail->id.value);
         row.count = static_cast<int>(stale_pails.size());

@@ -12,7 +12,10 @@ class DueStoreTexts {
 };
 
 Intent store(const char* task, const work::DueRow& row) {
-    return {PlaceName::store, QLatin1String(task), row.ids, {}};
+    Intent intent{PlaceName::store, QLatin1String(task), row.ids, {}};
+    if (row.of_pails)
+        intent.prefill[QStringLiteral("pails")] = true;
+    return intent;
 }
 
 QString bags(const work::DueRow& row) {

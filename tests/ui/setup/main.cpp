@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/theme.h"
+
+#include <QApplication>
+#include <QSettings>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    // The bench's story is told two hours east of Greenwich.
+    qputenv("TZ", "Etc/GMT-2");
+    testing::InitGoogleTest(&argc, argv);
+    QApplication application(argc, argv);
+    QCoreApplication::setOrganizationName(QStringLiteral("soakbook-tests"));
+    QCoreApplication::setApplicationName(QStringLiteral("setup"));
+    // The settings of whoever runs the tests stay as they are.
+    QTemporaryDir settings;
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    soakbook::ui::apply_theme(application, soakbook::ui::Look::light, 100);
+    return RUN_ALL_TESTS();
+}
