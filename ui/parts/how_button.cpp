@@ -165,10 +165,11 @@ void HowButton::show_panel(bool open) {
     if (shown && isVisible()) {
         QAccessibleEvent opened(m_panel, QAccessible::Alert);
         QAccessible::updateAccessibility(&opened);
-        // Its place is known once the page is laid out again.
-        QTimer::singleShot(0, m_panel, [panel = m_panel.data()] {
+        // Its place is known once the page is laid out again. The figure counts for more than the end of a long panel.
+        QTimer::singleShot(0, m_panel, [this, panel = m_panel.data()] {
             if (panel->isVisible()) {
                 bring_into_view(panel);
+                bring_into_view(this);
             }
         });
     }
@@ -211,8 +212,9 @@ HowButton::Toggled HowButton::toggle_nearest(QWidget* from) {
     if (close_nearest(from)) {
         return Toggled::closed;
     }
-    for (HowButton* button : buttons) {
-        button->set_open(true);
+    // The first one last: the page scrolls to it.
+    for (auto button = buttons.crbegin(); button != buttons.crend(); ++button) {
+        (*button)->set_open(true);
     }
     return Toggled::opened;
 }

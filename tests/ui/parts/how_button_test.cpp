@@ -142,6 +142,19 @@ TEST_F(HowButtons, without_a_form_around_the_key_asks_the_whole_page) {
     EXPECT_FALSE(form_how->is_open());
 }
 
+TEST_F(HowButtons, a_figure_stays_in_sight_when_its_panel_opens) {
+    window.resize(900, 240);
+    QTest::qWait(20);
+    how->setFocus();
+    key(Qt::Key_F3);
+    QTest::qWait(40);
+    ASSERT_TRUE(how->is_open());
+    ASSERT_GT(how->panel()->height(), 200) << "higher than the page";
+    const QRect seen(how->mapTo(&window, QPoint()), how->size());
+    EXPECT_TRUE(window.rect().contains(seen)) << seen.y();
+    EXPECT_EQ(how->visibleRegion().boundingRect().size(), how->size());
+}
+
 TEST_F(HowButtons, by_keyboard_alone_and_esc_goes_no_further_than_the_panel) {
     QShortcut page_back(QKeySequence(Qt::Key_Escape), &window);
     QSignalSpy went_back(&page_back, &QShortcut::activated);
