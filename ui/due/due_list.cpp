@@ -16,6 +16,8 @@ namespace soakbook::ui {
 
 namespace {
 
+constexpr int verb_width = 124; ///< holds the longest verb of any language there is
+
 /// A state's shape before a sentence that says it, both in its colour; the sentence wraps.
 class StateWords : public QWidget {
 public:
@@ -95,7 +97,7 @@ void DueList::add_row(QVBoxLayout* rows, const DueWords& words) {
     row->setContentsMargins(scaled(card_padding), scaled(4), scaled(card_padding), scaled(4));
     row->setSpacing(scaled(16));
     QLabel* verb = make_label(words.verb, Type::strong);
-    verb->setFixedWidth(scaled(96));
+    verb->setFixedWidth(scaled(verb_width));
     QLabel* what = make_label(words.what, Type::body, nullptr, true);
     row->addWidget(verb);
     row->addWidget(what, 3);

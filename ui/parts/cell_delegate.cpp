@@ -108,6 +108,10 @@ QSize CellDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& ind
     const int width = index.data(state_role).isValid()
                           ? width_of_state_and_word(text)
                           : QFontMetrics(type_font(type_of(index))).horizontalAdvance(text);
+    if (is_note(index)) {
+        // Over two lines, with a word's room for where they break.
+        return {width / 2 + 5 * side_padding(), scaled(row_height)};
+    }
     const QString below = index.data(below_role).toString();
     const int lower = below.isEmpty() ? 0 : QFontMetrics(type_font(Type::small)).horizontalAdvance(below);
     return {std::max(width, lower) + 2 * side_padding() + 2, scaled(row_height)};

@@ -57,7 +57,7 @@ public:
         m_hives = make_hive_states_model(desk, this);
         m_journal = make_journal_model(desk, this);
         //: Names of tables, read aloud, and what stands in them while they are empty.
-        add_table(QStringLiteral("register_treatments"), tr("Treatments"), m_treatments, {104, 120, 90, 90, 120, 70, 100, 150}, tr("No strips were hung in these days."));
+        add_table(QStringLiteral("register_treatments"), tr("Treatments"), m_treatments, {104, 110, 90, 90, 120, 70, 130, 84}, tr("No strips were hung in these days."));
         //: The same.
         add_table(QStringLiteral("register_corrections"), tr("Corrections"), m_corrections, {130, 130, 240, 180, 110}, tr("Nothing was corrected in these days, and nothing behind these treatments."));
         //: The same.

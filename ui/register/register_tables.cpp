@@ -89,7 +89,7 @@ RowsModel<NumberedCorrection>* make_corrections_model(const Desk& desk, QObject*
          //: A column of a table of corrections: what was changed.
          {.header = Words::tr("What"), .text = [&desk](const Line& l) { return correction_words(l.line, desk); }, .tip = [&desk](const Line& l) { return correction_words(l.line, desk); }},
          //: A column of a table of corrections: the reason.
-         {.header = Words::tr("Why"), .text = [](const Line& l) { return l.line.why; }, .tip = [](const Line& l) { return l.line.why; }},
+         {.header = Words::tr("Why"), .text = [](const Line& l) { return l.line.why; }, .type = CellType::note, .tip = [](const Line& l) { return l.line.why; }},
          //: A column of a table of corrections: who made it.
          {.header = Words::tr("By"), .text = [](const Line& l) { return l.line.who; }}},
         [](const Line& l) { return l.number; }, parent);
