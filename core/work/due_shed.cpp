@@ -2,6 +2,7 @@
 // Due in the shed: what each open batch waits for, from the same view the Shed shows.
 #include "core/work/due_rows.h"
 #include "core/work/shed_view.h"
+#include "core/work/soak_curve.h"
 
 #include <algorithm>
 
@@ -67,14 +68,28 @@ bool on_target(const SoakLine& soak) {
     return !soak.weighings.empty() && soak.weighings.back().figures.verdict == WeighVerdict::on_target;
 }
 
-/// The next weighing of a soak under way: the first so long after its start, others so long after the last.
+/// When the curve through its weighings reaches the target; nothing once that hour was weighed and it was not so.
+std::optional<maths::Instant> target_hour(const SoakLine& soak) {
+    const SoakCurve curve = soak_curve(soak);
+    if (!curve.fit || !curve.fit->target || !(soak.weighings.back().at < curve.fit->target->at))
+        return std::nullopt;
+    return curve.fit->target->at;
+}
+
+/// The next weighing of a soak under way: at the hour its curve reaches the target, and before that as often as Set-up
+/// says: the first so long after its start, others so long after the last.
 void weighing(DueList& list, const BatchView& batch, const SoakLine& soak) {
     const bool first = soak.weighings.empty();
-    const auto hours = list.wanted(first ? Figure::first_weigh_hours : Figure::weigh_every_hours);
-    if (!hours)
+    std::optional<maths::Instant> at = target_hour(soak);
+    const Figure rhythm = first ? Figure::first_weigh_hours : Figure::weigh_every_hours;
+    const auto hours = at ? figure(list.workbook, rhythm) : list.wanted(rhythm);
+    if (hours) {
+        const maths::Instant usual = later(first ? soak.started : soak.weighings.back().at, *hours * hour);
+        at = at && *at < usual ? *at : usual;
+    }
+    if (!at)
         return;
-    DueRow& row = add_at(list, DueKind::weigh_strips,
-                         later(first ? soak.started : soak.weighings.back().at, *hours * hour), batch);
+    DueRow& row = add_at(list, DueKind::weigh_strips, *at, batch);
     row.soak = soak.id;
     row.subject = soak.bin_name;
     row.since = soak.started;

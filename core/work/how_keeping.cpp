@@ -3,6 +3,8 @@
 
 #include "core/book/record_io.h"
 #include "core/book/records/bag.h"
+#include "core/work/facts.h"
+#include "core/work/figures.h"
 #include "core/work/label_hazard.h"
 #include "core/work/optional_fact.h"
 
@@ -28,6 +30,15 @@ std::optional<How> how_rest(const book::Workbook& workbook, BagId id) {
     if (!bag || !bag->sealed_on || !bag->rest_days || !bag->rest_until)
         return std::nullopt;
     return How{HowKind::rest, {fact(*bag->sealed_on), fact(*bag->rest_days), fact(*bag->rest_until)}};
+}
+
+std::vector<How> how_bag_days(const book::Workbook& workbook, maths::Day sealed, const BagFigures& figures) {
+    std::vector<How> hows;
+    if (const auto days = figure(workbook, Figure::rest_days); days && figures.rest_until)
+        hows.push_back({HowKind::rest, {fact(sealed), fact(*days), fact(*figures.rest_until)}});
+    if (const auto months = figure(workbook, Figure::use_within_months))
+        hows.push_back({HowKind::use_by, {fact(sealed), fact(*months), fact(figures.use_by)}});
+    return hows;
 }
 
 How how_balance(const Balance& balance) {

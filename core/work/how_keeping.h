@@ -2,10 +2,14 @@
 // How the figures of bags on the shelf and of the accounts come about.
 #pragma once
 
+#include "core/work/bag.h"
 #include "core/work/batch_cost.h"
 #include "core/work/batch_limits.h"
 #include "core/work/how.h"
 #include "core/work/leftovers.h"
+
+#include <optional>
+#include <vector>
 
 namespace soakbook::work {
 
@@ -13,6 +17,8 @@ namespace soakbook::work {
 std::optional<How> how_use_by(const book::Workbook& workbook, BagId bag);
 /// Nothing when no rest was said.
 std::optional<How> how_rest(const book::Workbook& workbook, BagId bag);
+/// For bags that are not filled yet: rest, where one was said, and use by.
+std::vector<How> how_bag_days(const book::Workbook& workbook, maths::Day sealed, const BagFigures& figures);
 How how_balance(const Balance& balance);
 How how_strip_cost(const BatchCost& cost);
 /// Nothing while there are no limits.

@@ -3,6 +3,8 @@
 
 #include "core/book/queries/batches.h"
 #include "core/book/records/material_lot.h"
+#include "core/book/records/strip_kind.h"
+#include "core/maths/sampling.h"
 #include "core/work/facts.h"
 #include "core/work/optional_fact.h"
 
@@ -67,6 +69,14 @@ How how_yield(const SoakFigures& figures) {
     const maths::Mass each =
         figures.strips > 0 ? maths::Mass{figures.taken_at_target.count / figures.strips} : maths::Mass{};
     return {HowKind::yield, {fact(figures.liquid), fact(each), fact(figures.strips), fact(figures.most_left)}};
+}
+
+std::optional<How> how_yield(const book::Workbook& workbook, const MixPlan& plan, const MixFigures& figures) {
+    const auto kind = plan.strip_kind ? book::fetch(workbook, *plan.strip_kind) : std::nullopt;
+    if (!kind || !figures.strips)
+        return std::nullopt;
+    const auto taken = maths::uptake(kind->target, kind->dry);
+    return taken ? std::optional(how_yield(figures, *taken)) : std::nullopt;
 }
 
 How how_dial(const DialAdvice& advice) {

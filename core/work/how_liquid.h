@@ -9,6 +9,8 @@
 #include "core/work/pail_advice.h"
 #include "core/work/soak.h"
 
+#include <optional>
+
 namespace soakbook::work {
 
 How how_mix_amounts(const book::Workbook& workbook, const MixPlan& plan, const MixFigures& figures);
@@ -18,6 +20,8 @@ How how_pails_chosen(const PailAdvice& advice);
 /// `uptake`: what one strip of the kind takes up.
 How how_yield(const MixFigures& figures, maths::Mass uptake);
 How how_yield(const SoakFigures& figures);
+/// For the kind of strip of the plan; nothing while none is chosen or no strips follow.
+std::optional<How> how_yield(const book::Workbook& workbook, const MixPlan& plan, const MixFigures& figures);
 How how_dial(const DialAdvice& advice);
 
 } // namespace soakbook::work

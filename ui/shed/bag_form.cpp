@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/bag_form.h"
 
+#include "core/work/how_keeping.h"
+#include "core/work/how_strips.h"
 #include "core/work/setup.h"
 #include "core/work/store_view.h"
 #include "ui/parts/day_field.h"
@@ -8,6 +10,7 @@
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
+#include "ui/shed/count_words.h"
 #include "ui/shed/lot_field.h"
 #include "ui/shed/shed_words.h"
 
@@ -25,9 +28,7 @@ BagForm::BagForm(Desk& desk, QWidget* parent)
       m_last(add(tr("Strips in a short last bag"), new CountField(desk, tr("strips")), QStringLiteral("last_bag"),
                  //: Help under a field
                  tr("Empty: as full as the others."))),
-      m_net(add(tr("Contents of a full bag weigh"), new MassField(desk, MassSize::large), QStringLiteral("net"),
-                //: Help under a field
-                tr("Without the bag. Empty: not weighed."))),
+      m_net(add(tr("Contents of a full bag weigh"), new MassField(desk, MassSize::large), QStringLiteral("net"), net_help())),
       m_sealed(add(tr("Sealed on"), new DayField(desk), QStringLiteral("sealed_on"))),
       m_lot(add(tr("Bags from"), new LotField(desk, work::MaterialKind::bags), QStringLiteral("bag_lot"))),
       //: Label of a field: the place on the shelf
@@ -55,6 +56,15 @@ BagForm::BagForm(Desk& desk, QWidget* parent)
 void BagForm::show_batch(const work::BatchView& batch) {
     const bool same = m_batch == batch.line.id && is_edited();
     m_batch = batch.line.id;
+    m_strength = batch.strength;
+    m_weighed.reset();
+    maths::Instant latest;
+    for (const work::SoakLine& soak : batch.soaks) {
+        if (!soak.weighings.empty() && !(soak.weighings.back().at < latest)) {
+            latest = soak.weighings.back().at;
+            m_weighed = soak.weighings.back().figures;
+        }
+    }
     m_lot->refresh();
     m_stands->set_suggestions(bag_places(m_desk));
     if (!same)
@@ -100,11 +110,39 @@ work::BagEntry BagForm::entry() const {
 
 void BagForm::reckon() {
     result()->clear();
+    const auto check = count_by_weight();
+    m_net->set_help(check ? count_words(m_desk, *check) : net_help());
     const auto figures = work::reckon_bags(m_desk.workbook(), entry(), m_desk.today());
-    if (figures)
-        show_bag_figures(*this, m_desk, *figures);
-    else if (figures.error().why != work::Why::missing)
-        result()->set_next(refusal_words(figures.error(), m_desk));
+    if (!figures) {
+        if (figures.error().why != work::Why::missing)
+            result()->set_next(refusal_words(figures.error(), m_desk));
+        return;
+    }
+    show_bag_figures(*this, m_desk, *figures);
+    std::vector<work::How> hows;
+    if (m_weighed && m_strength)
+        hows.push_back(work::how_acid_in_strip(*m_weighed, *m_strength));
+    if (check && check->spread)
+        hows.push_back(work::how_count_by_weight(*check));
+    const maths::Day sealed = m_sealed->value().value_or(m_desk.today());
+    const std::vector<work::How> days = work::how_bag_days(m_desk.workbook(), sealed, *figures);
+    hows.insert(hows.end(), days.begin(), days.end());
+    result()->set_how(hows, m_desk);
+}
+
+QString BagForm::net_help() {
+    //: Help under the weight of a bag's contents
+    return tr("Without the bag, before free liquid is poured in. Empty: not weighed.");
+}
+
+std::optional<work::CountCheck> BagForm::count_by_weight() const {
+    const auto net = m_net->value();
+    const auto packed = m_strips->value();
+    if (!net || !packed)
+        return std::nullopt;
+    const auto check = work::count_check(
+        m_desk.workbook(), {m_batch, std::nullopt, *net, static_cast<int>(*packed), m_sealed->value()});
+    return check ? std::optional(*check) : std::nullopt;
 }
 
 std::optional<int> strips_per_bag(const book::Workbook& workbook, work::StripKindId kind) {
@@ -161,9 +199,6 @@ void show_bag_figures(FormFrame& form, const Habits& habits, const work::BagFigu
         //: The last weighing was under the target
         card->set_verdict(State::near, BagForm::tr("Light"), BagForm::tr("the last weighing was under the target."));
     }
-    //: How the dates of a bag are worked out
-    card->set_how(BagForm::tr("Use by = the day sealed and the months of Set-up, on the same day of the month. Acid a strip = "
-                              "taken up at the last weighing × strength of the batch. A full bag = strips × their mean."));
 }
 
 } // namespace soakbook::ui

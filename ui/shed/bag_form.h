@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/work/bag.h"
+#include "core/work/count_check.h"
 #include "core/work/shed_view.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/form.h"
@@ -31,6 +32,9 @@ private:
     void fill(const work::BatchView& batch);
     void reckon();
     work::BagEntry entry() const;
+    static QString net_help();
+    /// Nothing while weight or count is not typed, or strips were never weighed.
+    std::optional<work::CountCheck> count_by_weight() const;
 
     Desk& m_desk;
     work::BatchId m_batch;
@@ -41,6 +45,8 @@ private:
     DayField* m_sealed;
     LotField* m_lot;
     TextField* m_stands;
+    std::optional<maths::Fraction> m_strength;
+    std::optional<work::WeighFigures> m_weighed; ///< the last weighing of the batch
 };
 
 /// Strips in a bag of that kind, as Set-up says; nothing where it does not.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/close_form.h"
 
+#include "core/work/how_keeping.h"
 #include "core/work/leftovers.h"
 #include "ui/parts/result_card.h"
 #include "ui/shed/shed_words.h"
@@ -33,9 +34,7 @@ void CloseForm::show_batch(const work::BatchView& batch) {
             result()->set_verdict(State::near, tr("More than usual"),
                                   tr("look for a pail, a bag or a spill that was not entered."));
         }
-        //: How a balance is worked out
-        result()->set_how(tr("Unexplained = went in − taken up by bagged strips − free in the bags − in pails − named losses. "
-                             "Free in the bags is known only for bags that were weighed."));
+        result()->set_how({work::how_balance(*batch.balance)}, m_desk);
     }
     const int left = batch.strips_soaked - batch.strips_bagged;
     if (left > 0) {

@@ -1,11 +1,30 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/course_charts.h"
 
+#include "core/work/soak_curve.h"
 #include "ui/shed/weigh_form.h"
+#include "ui/shed/weigh_words.h"
 
 #include <algorithm>
 
 namespace soakbook::ui {
+
+namespace {
+
+void add_curve(const Desk& desk, const work::SoakLine& soak, BinOfSamples& bin) {
+    const work::SoakCurve curve = work::soak_curve(soak);
+    if (!curve.fit)
+        return;
+    for (const work::CurvePoint& point : curve.fit->points)
+        bin.curve.push_back({point.hours, point.weight, point.low, point.high});
+    // A mark beyond the end of the curve would stand in the air.
+    if (curve.fit->target && !bin.curve.empty() && curve.fit->target->hours <= bin.curve.back().hours) {
+        bin.reached = curve.fit->target->hours;
+        bin.reached_words = reached_words(desk, *curve.fit->target);
+    }
+}
+
+} // namespace
 
 TankTemperature tank_temperature(const Desk& desk, const work::BatchView& batch) {
     TankTemperature data;
@@ -29,8 +48,10 @@ StripWeight strip_weight(const Desk& desk, const work::BatchView& batch) {
         data.dry = soak.dry;
         data.wanted_from = soak.target - soak.tolerance;
         data.wanted_to = soak.target + soak.tolerance;
+        data.target = soak.target;
         BinOfSamples bin;
         bin.name = soak.bin_name;
+        add_curve(desk, soak, bin);
         for (const work::WeighLine& weighing : soak.weighings) {
             bin.samples.push_back({weighing.hours, desk.moment(weighing.at), weighing.figures.mean, weighing.strips,
                                    verdict_words(desk, weighing.figures).word});

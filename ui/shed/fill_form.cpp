@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/fill_form.h"
 
+#include "core/work/count_check.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/bag_form.h"
+#include "ui/shed/count_words.h"
 #include "ui/shed/reserved_rows.h"
 
 #include <QLabel>
@@ -62,6 +64,7 @@ FillForm::FillForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
         return refusal_of(made);
     });
     connect(m_count, &Field::edited, this, &FillForm::spread);
+    connect(this, &FormFrame::edited, this, &FillForm::count_by_weight);
 }
 
 int FillForm::labels() const { return m_rows->size(); }
@@ -75,6 +78,13 @@ void FillForm::spread() {
         m_rows->set_strips(i, filled ? std::optional(strips) : std::nullopt);
         left -= filled ? strips : 0;
     }
+}
+
+void FillForm::count_by_weight() {
+    m_rows->say_beside([this](maths::Mass net, int strips) {
+        const auto check = work::count_check(m_desk.workbook(), {m_batch, std::nullopt, net, strips, m_sealed->value()});
+        return check ? count_words(m_desk, *check) : QString();
+    });
 }
 
 work::FillReserved FillForm::entry() const {

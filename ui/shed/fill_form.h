@@ -27,6 +27,7 @@ Q_SIGNALS:
 
 private:
     void spread();
+    void count_by_weight();
     work::FillReserved entry() const;
 
     Desk& m_desk;

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/heat_step.h"
 
+#include "core/work/dial_advice.h"
 #include "core/work/figures.h"
+#include "core/work/how_liquid.h"
 #include "ui/charts/chart_frame.h"
 #include "ui/parts/cards.h"
+#include "ui/parts/how_button.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/beside.h"
 #include "ui/shed/course_charts.h"
+#include "ui/shed/dial_words.h"
 #include "ui/shed/form_switch.h"
 #include "ui/shed/heat_tables.h"
 #include "ui/shed/reading_form.h"
@@ -23,7 +27,7 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int chart_height = 280;
+constexpr int heat_chart_height = 280;
 
 } // namespace
 
@@ -34,15 +38,17 @@ HeatStep::HeatStep(Desk& desk, QWidget* parent)
       m_read_way(m_forms->add(tr("Read the tank"), m_reading, QStringLiteral("heat_read"))),
       //: Turns to the form for a stir
       m_stir_way(m_forms->add(tr("Stir"), m_stir, QStringLiteral("heat_stir"))), m_warning(new WarningCard),
-      m_chart(new TankTemperatureChart), m_frame(new ChartFrame(m_chart)), m_offsets(make_soft_label(QString(), Type::body)), m_readings(new ReadingsTable(desk)), m_stirs(new StirsTable(desk)) {
+      m_chart(new TankTemperatureChart), m_frame(new ChartFrame(m_chart)), m_dial(make_label(QString(), Type::body, nullptr, true)), m_how(new HowButton), m_readings(new ReadingsTable(desk)), m_stirs(new StirsTable(desk)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(16);
     column->addWidget(m_warning);
     column->addWidget(m_beside);
-    m_frame->setFixedHeight(scaled(chart_height));
+    m_frame->setFixedHeight(scaled(heat_chart_height));
     m_beside->left()->addWidget(m_frame);
-    m_beside->left()->addWidget(m_offsets);
+    m_dial->setObjectName(QStringLiteral("dial_advice"));
+    m_beside->left()->addWidget(m_dial);
+    m_beside->left()->addWidget(m_how, 0, Qt::AlignLeft);
     m_beside->below()->addWidget(m_readings);
     m_beside->below()->addWidget(m_stirs);
     m_beside->right()->addWidget(m_forms);
@@ -64,26 +70,21 @@ void HeatStep::show_batch(const work::BatchView& batch) {
     m_stirs->show_batch(batch);
     m_chart->set_data(tank_temperature(m_desk, batch));
     m_frame->refresh();
-    show_offsets(batch);
+    show_dial(batch);
     show_warning(batch);
     m_beside->set_right_shown(is_open(batch));
     if (news && !has_typed())
         choose_way(batch);
 }
 
-void HeatStep::show_offsets(const work::BatchView& batch) {
-    QString text;
-    if (batch.offset_low && batch.offset_high && *batch.offset_low == *batch.offset_high) {
-        //: How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings
-        text = tr("Dial less probe in this tank: %1, from %n readings.", nullptr, batch.offset_pairs)
-                   .arg(degrees_apart(m_desk, *batch.offset_low));
-    } else if (batch.offset_low && batch.offset_high) {
-        //: How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings
-        text = tr("Dial less probe in this tank: %1 to %2, from %n readings.", nullptr, batch.offset_pairs)
-                   .arg(degrees_apart(m_desk, *batch.offset_low), degrees_apart(m_desk, *batch.offset_high));
-    }
-    m_offsets->setText(text);
-    m_offsets->setVisible(!text.isEmpty());
+void HeatStep::show_dial(const work::BatchView& batch) {
+    // A batch that is done is looked back on: no dial is set for it any more.
+    const bool heating = is_open(batch) && batch.soaks.empty();
+    const work::DialAdvice advice = work::dial_advice(m_desk.workbook(), batch.tank);
+    m_dial->setText(heating ? dial_words(m_desk, advice) : QString());
+    m_dial->setVisible(heating);
+    m_how->set_hows(heating && advice.pairs > 0 ? std::vector<work::How>{work::how_dial(advice)} : std::vector<work::How>{},
+                    m_desk);
 }
 
 void HeatStep::show_warning(const work::BatchView& batch) {

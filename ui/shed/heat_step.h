@@ -12,6 +12,7 @@ namespace soakbook::ui {
 class Beside;
 class ChartFrame;
 class FormSwitch;
+class HowButton;
 class ReadingForm;
 class ReadingsTable;
 class StirForm;
@@ -30,7 +31,7 @@ public:
     bool has_typed() const override;
 
 private:
-    void show_offsets(const work::BatchView& batch);
+    void show_dial(const work::BatchView& batch);
     void show_warning(const work::BatchView& batch);
     void choose_way(const work::BatchView& batch);
 
@@ -46,7 +47,8 @@ private:
     WarningCard* m_warning;
     TankTemperatureChart* m_chart;
     ChartFrame* m_frame;
-    QLabel* m_offsets;
+    QLabel* m_dial;
+    HowButton* m_how;
     ReadingsTable* m_readings;
     StirsTable* m_stirs;
 };

@@ -1,14 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/leftovers_step.h"
 
+#include "core/work/batch_cost.h"
+#include "core/work/how_keeping.h"
 #include "core/work/leftovers.h"
+#include "ui/charts/chart_frame.h"
+#include "ui/charts/mass_flow_chart.h"
 #include "ui/papers/pail_labels.h"
 #include "ui/parts/cards.h"
+#include "ui/parts/how_button.h"
+#include "ui/parts/state.h"
 #include "ui/parts/theme.h"
-#include "ui/shed/balance_table.h"
+#include "ui/shed/account_charts.h"
+#include "ui/shed/batch_comparison.h"
 #include "ui/shed/beside.h"
 #include "ui/shed/close_form.h"
 #include "ui/shed/correction_dialog.h"
+#include "ui/shed/cost_words.h"
 #include "ui/shed/form_switch.h"
 #include "ui/shed/loss_form.h"
 #include "ui/shed/pails_table.h"
@@ -23,8 +31,16 @@
 
 namespace soakbook::ui {
 
+namespace {
+
+constexpr int flow_height = 340;
+
+} // namespace
+
 LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
-    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::form_width, this)), m_balance(new BalanceTable(desk)),
+    : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::form_width, this)), m_flow(new MassFlowChart),
+      m_frame(new ChartFrame(m_flow)), m_standing(new StateMark(State::ready)), m_usual(make_label({}, Type::body, nullptr, true)), m_how_balance(new HowButton),
+      m_cost(make_label({}, Type::body, nullptr, true)), m_how_cost(new HowButton), m_comparison(new BatchComparison(desk)),
       m_table(new PailsTable(desk)),
       //: Under a table whose rows can be put right
       m_hint(make_soft_label(tr("Enter on a row puts a pail's mass right, with a reason."), Type::small)),
@@ -42,7 +58,14 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_beside);
-    m_beside->left()->addWidget(m_balance, 0, Qt::AlignLeft);
+    m_frame->setFixedHeight(scaled(flow_height));
+    m_beside->left()->addWidget(m_frame);
+    auto* standing = new QHBoxLayout;
+    standing->setSpacing(8);
+    standing->addWidget(m_standing, 0, Qt::AlignTop);
+    standing->addWidget(m_usual, 1);
+    m_beside->left()->addLayout(standing);
+    m_beside->left()->addWidget(m_how_balance, 0, Qt::AlignLeft);
     m_beside->below()->addWidget(m_table);
     m_beside->below()->addWidget(m_hint);
     auto* buttons = new QHBoxLayout;
@@ -51,6 +74,10 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     buttons->addWidget(m_open_again);
     buttons->addStretch(1);
     m_beside->below()->addLayout(buttons);
+    m_cost->setObjectName(QStringLiteral("strip_cost"));
+    m_beside->below()->addWidget(m_cost);
+    m_beside->below()->addWidget(m_how_cost, 0, Qt::AlignLeft);
+    m_beside->below()->addWidget(m_comparison);
     m_beside->right()->addWidget(m_forms);
     m_beside->right()->addWidget(new Caution(pail_caution()));
     m_print->setObjectName(QStringLiteral("print_pail_labels"));
@@ -72,7 +99,9 @@ void LeftoversStep::show_batch(const work::BatchView& batch) {
     m_pails.clear();
     for (const work::BatchPail& pail : batch.pails)
         m_pails.push_back(pail.id);
-    m_balance->show_batch(batch);
+    show_flow(batch);
+    show_cost(batch);
+    m_comparison->show_batch(batch);
     m_table->show_batch(batch);
     m_pour->show_batch(batch);
     m_loss->show_batch(batch.line.id);
@@ -85,6 +114,36 @@ void LeftoversStep::show_batch(const work::BatchView& batch) {
         choose_way(batch);
 }
 
+void LeftoversStep::show_flow(const work::BatchView& batch) {
+    m_flow->set_data(mass_flow(m_desk, batch));
+    m_frame->refresh();
+    const bool judged = batch.balance && batch.balance->limit && !too_early_to_explain(batch);
+    m_standing->setVisible(judged);
+    m_usual->setVisible(judged);
+    if (judged) {
+        const QString usual = m_desk.percent(*batch.balance->limit);
+        m_standing->set_state(batch.balance->beyond_limit ? State::near : State::ready,
+                              batch.balance->beyond_limit
+                                  //: How the unexplained part of a batch stands
+                                  ? tr("More than usual")
+                                  //: How the unexplained part of a batch stands
+                                  : tr("As usual"));
+        //: After "As usual" or "More than usual"; %1 a share of what went in
+        m_usual->setText(tr("up to %1 unexplained is usual here.").arg(m_desk.percent(*batch.balance->limit)));
+    }
+    m_how_balance->set_hows(batch.balance ? std::vector<work::How>{work::how_balance(*batch.balance)} : std::vector<work::How>{},
+                            m_desk);
+}
+
+void LeftoversStep::show_cost(const work::BatchView& batch) {
+    const auto cost = work::batch_cost(m_desk.workbook(), batch.line.id);
+    const QString words = cost ? cost_words(m_desk, *cost) : QString();
+    m_cost->setText(words);
+    m_cost->setVisible(!words.isEmpty());
+    m_how_cost->set_hows(cost && cost->each ? std::vector<work::How>{work::how_strip_cost(*cost)} : std::vector<work::How>{},
+                         m_desk);
+}
+
 void LeftoversStep::choose_way(const work::BatchView& batch) {
     // Pour what is left; once pails stand there and all is bagged, close.
     const bool poured = !batch.pails.empty() || !batch.losses.empty();
@@ -95,7 +154,7 @@ void LeftoversStep::choose_way(const work::BatchView& batch) {
 
 void LeftoversStep::take_focus() {
     if (!m_beside->is_right_shown())
-        m_balance->setFocus();
+        m_frame->setFocus();
     else if (m_forms->way() == m_pour_way)
         m_pour->field(QStringLiteral("pails"))->take_focus();
     else if (m_forms->way() == m_close_way)

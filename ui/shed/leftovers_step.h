@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Leftovers: pails, named losses, where every kilogram went, and the end of the batch.
+// Leftovers: pails, named losses, where every kilogram went, what a strip costs, and the end of the batch.
 #pragma once
 
 #include "ui/parts/desk.h"
@@ -10,13 +10,17 @@ class QPushButton;
 
 namespace soakbook::ui {
 
-class BalanceTable;
+class BatchComparison;
 class Beside;
+class ChartFrame;
 class CloseForm;
 class FormSwitch;
+class HowButton;
 class LossForm;
+class MassFlowChart;
 class PailsTable;
 class PourForm;
+class StateMark;
 
 class LeftoversStep : public StepBody {
     Q_OBJECT
@@ -31,6 +35,8 @@ private:
     void choose_way(const work::BatchView& batch);
     void print_labels(const std::vector<work::PailId>& pails);
     void open_again();
+    void show_flow(const work::BatchView& batch);
+    void show_cost(const work::BatchView& batch);
 
     Desk& m_desk;
     work::BatchId m_batch;
@@ -38,7 +44,14 @@ private:
     std::size_t m_entries = 0;
     std::vector<work::PailId> m_pails;
     Beside* m_beside;
-    BalanceTable* m_balance;
+    MassFlowChart* m_flow;
+    ChartFrame* m_frame;
+    StateMark* m_standing;
+    QLabel* m_usual;
+    HowButton* m_how_balance;
+    QLabel* m_cost;
+    HowButton* m_how_cost;
+    BatchComparison* m_comparison;
     PailsTable* m_table;
     QLabel* m_hint;
     QPushButton* m_print;

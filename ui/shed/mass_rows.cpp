@@ -14,7 +14,7 @@ namespace soakbook::ui {
 
 namespace {
 
-constexpr int columns = 2;
+constexpr int fields_across = 2;
 
 } // namespace
 
@@ -31,7 +31,7 @@ MassField* MassRows::add_line() {
     const int n = static_cast<int>(m_lines.size());
     auto* line = new MassField(m_habits, m_size, this);
     line->editor()->setObjectName(QStringLiteral("%1_%2").arg(m_object_name).arg(n + 1));
-    m_grid->addWidget(line, n / columns, n % columns, Qt::AlignTop);
+    m_grid->addWidget(line, n / fields_across, n % fields_across, Qt::AlignTop);
     line->editor()->installEventFilter(this);
     if (!m_lines.empty())
         setTabOrder(m_lines.back()->editor(), line->editor());

@@ -4,7 +4,7 @@
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/result_card.h"
 #include "ui/shed/lot_field.h"
-#include "ui/shed/mix_weigh_form.h"
+#include "ui/shed/mix_result.h"
 
 #include <QPushButton>
 
@@ -53,7 +53,7 @@ void MixAddForm::show_batch(const work::BatchView& batch) {
     m_glycerine_lot->refresh();
     result()->clear();
     if (batch.mix)
-        show_mix_result(*this, m_desk, *batch.mix);
+        show_mix_result(*this, m_desk, m_batch, *batch.mix);
     if (same || !batch.mix)
         return;
     for (const work::InputLine& input : batch.inputs) {

@@ -10,6 +10,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/lot_field.h"
+#include "ui/shed/mix_result.h"
 #include "ui/shed/pail_checklist.h"
 #include "ui/shed/shed_words.h"
 
@@ -20,10 +21,14 @@ namespace soakbook::ui {
 
 namespace {
 
-/// Less than this is no leftover worth a word.
-constexpr maths::Mass worth_saying = maths::milligrams(100'000);
-
 QVariant key(qint64 id) { return QVariant::fromValue<qlonglong>(id); }
+
+/// Whether an advice given for the one plan holds for the other.
+bool asks_the_same(const work::MixPlan& a, const work::MixPlan& b) {
+    return a.from == b.from && a.amount == b.amount && a.strips == b.strips && a.strength == b.strength && a.tank == b.tank &&
+           a.strip_kind == b.strip_kind && a.acid_lot == b.acid_lot && a.glycerine_lot == b.glycerine_lot &&
+           a.pails == b.pails;
+}
 
 } // namespace
 
@@ -42,6 +47,7 @@ MixPlanForm::MixPlanForm(Desk& desk, QWidget* parent) : FormFrame(desk, QString(
     connect(this, &FormFrame::edited, this, &MixPlanForm::reckon);
     connect(m_from, &Field::edited, this, &MixPlanForm::show_start);
     connect(m_kind, &Field::edited, this, &MixPlanForm::reckon);
+    connect(m_pails, &PailChecklist::advice_wanted, this, &MixPlanForm::suggest_pails);
 }
 
 void MixPlanForm::add_fields() {
@@ -188,10 +194,27 @@ work::MixPlan MixPlanForm::plan() const {
     return plan;
 }
 
+void MixPlanForm::suggest_pails() {
+    const auto advice = work::pail_advice(m_desk.workbook(), plan());
+    if (!advice) {
+        show_refusal(advice.error());
+        return;
+    }
+    m_advice = *advice;
+    m_pails->take_advice(*advice);
+    m_advised = plan();
+    reckon();
+}
+
 void MixPlanForm::reckon() {
-    const auto figures = work::reckon_mix(m_desk.workbook(), plan(), m_desk.today());
+    const work::MixPlan wanted = plan();
+    if (m_advice && !asks_the_same(m_advised, wanted)) {
+        m_advice.reset();
+        m_pails->drop_advice();
+    }
+    const auto figures = work::reckon_mix(m_desk.workbook(), wanted, m_desk.today());
     if (figures) {
-        show_figures(*figures);
+        show_mix_plan(*this, m_desk, wanted, *figures, m_advice);
         return;
     }
     result()->clear();
@@ -200,47 +223,6 @@ void MixPlanForm::reckon() {
         result()->set_verdict(State::near, tr("Not like this"));
         result()->set_next(refusal_words(figures.error(), m_desk));
     }
-}
-
-void MixPlanForm::show_figures(const work::MixFigures& figures) {
-    const auto part = [this](const work::InContainers& amount, bool acid) {
-        const QString containers = in_containers(m_desk, amount, acid);
-        const QString total = QStringLiteral("<b>%1</b>").arg(large(m_desk, amount.total));
-        return containers.isEmpty() ? total : QStringLiteral("%1 (%2)").arg(total, containers);
-    };
-    QStringList lines{
-        //: A line of a mix; %1 the mass, with whole cans in brackets
-        tr("Acid %1").arg(part(figures.acid, true)),
-        //: A line of a mix; %1 the mass, with whole cans in brackets
-        tr("Glycerine %1").arg(part(figures.glycerine, false)),
-    };
-    if (figures.from_pails.count > 0) {
-        //: A line of a mix; %1 the mass of all pails
-        lines.push_back(tr("From pails <b>%1</b>").arg(large(m_desk, figures.from_pails)));
-    }
-    //: The sum of a mix; %1 the mass, %2 the strength
-    lines.push_back(tr("Together <b>%1 at %2</b>").arg(large(m_desk, figures.total), m_desk.percent(figures.strength)));
-    result()->clear();
-    result()->set_text(lines.join(QStringLiteral("<br>")));
-    QStringList follows;
-    if (figures.strips) {
-        //: What a mix is enough for; %n strips
-        follows.push_back(tr("Soaks up to %n strips", nullptr, *figures.strips));
-    }
-    if (figures.most_left && figures.most_left->count > worth_saying.count) {
-        //: %1 the most liquid that can stay in the bins
-        follows.push_back(tr("at most %1 left").arg(large(m_desk, *figures.most_left)));
-    }
-    if (figures.tank_room) {
-        //: %1 a mass
-        follows.push_back(tr("room for %1 more in the tank").arg(large(m_desk, *figures.tank_room)));
-    }
-    result()->set_next(joined(follows));
-    //: How a mix is worked out; %1 the strength counted as anhydrous acid
-    result()->set_how(tr("Acid = total × strength ÷ content of the acid; glycerine is the rest. Always by mass, counted as "
-                         "dihydrate; as anhydrous acid the same liquid is %1. Strips = what the mass is enough for at the "
-                         "target weight; to flood the bins takes more.")
-                          .arg(m_desk.percent(figures.strength_anhydrous)));
 }
 
 } // namespace soakbook::ui

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A new batch: what one starts from, the strength, tank, strips, materials and pails; the amounts follow while it is typed.
 // Field names: mix_from, mix_amount, mix_strips, mix_strength, mix_tank, mix_strip_kind, mix_acid_lot, mix_glycerine_lot,
-// mix_pails, mix_day.
+// mix_pails, mix_day; button suggest_pails.
 #pragma once
 
+#include "core/work/pail_advice.h"
 #include "core/work/shed_view.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/form.h"
 #include "ui/parts/intent.h"
+
+#include <optional>
 
 namespace soakbook::ui {
 
@@ -39,7 +42,7 @@ private:
     void fill(const work::MixStart& start);
     void show_start();
     void reckon();
-    void show_figures(const work::MixFigures& figures);
+    void suggest_pails();
     work::MixPlan plan() const;
     work::MixFrom from() const;
 
@@ -55,6 +58,9 @@ private:
     PailChecklist* m_pails = nullptr;
     DayField* m_day = nullptr;
     NoticeBar* m_missing = nullptr;
+    /// The pails that were suggested, and for which plan: another plan makes it old.
+    std::optional<work::PailAdvice> m_advice;
+    work::MixPlan m_advised;
 };
 
 } // namespace soakbook::ui

@@ -6,6 +6,8 @@
 #include "ui/parts/day_field.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/result_card.h"
+#include "ui/shed/mix_result.h"
+#include "ui/shed/mix_words.h"
 #include "ui/shed/planned_mass_field.h"
 #include "ui/shed/shed_words.h"
 
@@ -33,7 +35,9 @@ void MixWeighForm::add_fields(const work::BatchView& batch) {
         field->setObjectName(QStringLiteral("weigh_in_%1").arg(i + 1));
         //: A line of a weigh-in: a whole pail; %1 its code
         const QString name = input.pail ? tr("Pail %1, whole").arg(input.name) : input.name;
-        add_wide(name, field, QStringLiteral("inputs/%1/mass").arg(i), in_containers(m_desk, input));
+        const bool glycerine = input.lot && !input.is_acid;
+        const QString marks = glycerine ? marks_words(m_desk, planned_containers(input)) : QString();
+        add_wide(name, field, QStringLiteral("inputs/%1/mass").arg(i), joined({in_containers(m_desk, input), marks}));
         field->set_read_only(input.pail.has_value());
         m_masses.emplace_back(input.id, field);
         pails = pails || input.pail.has_value();
@@ -85,45 +89,9 @@ void MixWeighForm::reckon() {
     const auto got = work::reckon_weighed(m_desk.workbook(), reckoned_as);
     result()->clear();
     if (got)
-        show_mix_result(*this, m_desk, *got);
+        show_mix_result(*this, m_desk, m_batch, *got);
     else if (got.error().why != work::Why::missing)
         result()->set_next(refusal_words(got.error(), m_desk));
-}
-
-void show_mix_result(FormFrame& form, const Habits& habits, const work::MixResult& mix) {
-    ResultCard* card = form.result();
-    //: What was weighed in; %1 the mass, %2 the strength it has, %3 the strength wanted
-    card->set_text(MixWeighForm::tr("<b>%1 at %2</b>, wanted %3")
-                       .arg(large(habits, mix.total), habits.percent(mix.strength, 2), habits.percent(mix.wanted, 2)));
-    //: How the strength of a weighed mix is worked out
-    card->set_how(MixWeighForm::tr("Strength = acid in all that went in ÷ mass of all that went in. To correct: too weak, acid "
-                                   "= (wanted × total − acid) ÷ (content − wanted); too strong, glycerine = acid ÷ wanted − "
-                                   "total."));
-    if (!mix.add_acid && !mix.add_glycerine) {
-        //: A weighed mix has the strength that was wanted
-        card->set_verdict(State::ready, MixWeighForm::tr("On strength"),
-                          //: After "On strength": no correction is needed
-                          MixWeighForm::tr("nothing to correct."));
-        return;
-    }
-    const QString what = mix.add_acid
-                             //: A correction of a mix; %1 a mass
-                             ? MixWeighForm::tr("add %1 of the acid").arg(large(habits, *mix.add_acid))
-                             //: A correction of a mix; %1 a mass
-                             : MixWeighForm::tr("add %1 of glycerine").arg(large(habits, *mix.add_glycerine));
-    card->set_verdict(State::near,
-                      mix.add_acid
-                          //: A weighed mix has less acid than wanted
-                          ? MixWeighForm::tr("Too weak")
-                          //: A weighed mix has more acid than wanted
-                          : MixWeighForm::tr("Too strong"),
-                      what);
-    card->set_next(mix.correction_fits
-                       //: After a correction of a mix was named
-                       ? MixWeighForm::tr("It fits into this tank.")
-                       //: After a correction of a mix was named
-                       : MixWeighForm::tr("It does not fit into this tank: take some of the mix out first, or leave it as it "
-                                          "is."));
 }
 
 } // namespace soakbook::ui

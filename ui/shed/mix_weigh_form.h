@@ -35,7 +35,4 @@ private:
     ChoiceField* m_who = nullptr;
 };
 
-/// How a weighed mix stands against the strength wanted, into the result of a form: shape and word, and what to do now.
-void show_mix_result(FormFrame& form, const Habits& habits, const work::MixResult& mix);
-
 } // namespace soakbook::ui

@@ -84,6 +84,14 @@ std::vector<work::FillReserved::Row> ReservedRows::rows() const {
     return rows;
 }
 
+void ReservedRows::say_beside(const std::function<QString(maths::Mass net, int strips)>& words) {
+    for (const Row& row : m_rows) {
+        const auto net = row.net->value();
+        const auto strips = row.strips->value();
+        row.net->set_help(net && strips ? words(*net, static_cast<int>(*strips)) : QString());
+    }
+}
+
 void ReservedRows::complain_at(const QString& path, const QString& words) {
     int n = path.section(QLatin1Char('/'), 0, 0).toInt();
     const bool net = path.endsWith(QLatin1String("net"));

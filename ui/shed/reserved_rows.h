@@ -7,6 +7,7 @@
 #include "ui/parts/desk.h"
 #include "ui/parts/field.h"
 
+#include <functional>
 #include <vector>
 
 class QGridLayout;
@@ -32,6 +33,8 @@ public:
     void set_strips(int row, std::optional<int> strips);
     /// The lines that are filled in.
     std::vector<work::FillReserved::Row> rows() const;
+    /// Says under each weight what `words` makes of it and of the strips counted; nothing under a line without both.
+    void say_beside(const std::function<QString(maths::Mass net, int strips)>& words);
     /// Puts words beside "0/strips" of the filled lines.
     void complain_at(const QString& path, const QString& words);
 

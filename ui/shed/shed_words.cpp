@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/shed_words.h"
 
+#include "core/exchange/date_text.h"
+
 #include <QCoreApplication>
 
 #include <cmath>
@@ -15,6 +17,21 @@ struct ShedWords {
 };
 
 constexpr int scale_decimals = 2;
+
+enum class Round { down, near, up };
+
+/// To whole ten minutes: nobody weighs by the minute.
+maths::Instant ten_minutes(maths::Instant at, Round round) {
+    constexpr qint64 step = 600'000;
+    const qint64 shift = round == Round::down ? 0 : round == Round::near ? step / 2 : step - 1;
+    at.utc_ms = (at.utc_ms + shift) / step * step;
+    return at;
+}
+
+QString rounded_money(const Habits& habits, maths::Money money, qint64 step) {
+    const qint64 half = money.count < 0 ? -step / 2 : step / 2;
+    return exchange::write_money(maths::Money{(money.count + half) / step * step}, habits.locale());
+}
 
 } // namespace
 
@@ -90,12 +107,15 @@ QString in_containers(const Habits& habits, const work::InContainers& amount, bo
     return ShedWords::tr("%1 and %2").arg(whole, rest);
 }
 
-QString in_containers(const Habits& habits, const work::InputLine& input) {
-    if (input.pail || !input.container || input.container->count <= 0)
-        return {};
+work::InContainers planned_containers(const work::InputLine& input) {
+    if (!input.container || input.container->count <= 0)
+        return {input.planned, std::nullopt, 0, input.planned};
     const qint64 whole = input.planned.count / input.container->count;
-    return in_containers(habits, {input.planned, input.container, whole, input.planned - whole * *input.container},
-                         input.is_acid);
+    return {input.planned, input.container, whole, input.planned - whole * *input.container};
+}
+
+QString in_containers(const Habits& habits, const work::InputLine& input) {
+    return input.pail ? QString() : in_containers(habits, planned_containers(input), input.is_acid);
 }
 
 QString lot_words(const Habits& habits, const work::LotLine& lot) {
@@ -152,6 +172,43 @@ QString degrees_apart(const Habits& habits, maths::Temperature difference) {
     const QString sign = degrees < 0 ? QStringLiteral("\u2212") : QString();
     return QStringLiteral("%1%2\u202f%3").arg(sign, habits.locale().toString(std::abs(degrees), 'f', 1),
                                             exchange::sign(habits.preferences().temperature));
+}
+
+QString volume(const Habits& habits, maths::Volume volume) {
+    const bool gallons = habits.preferences().large_mass == exchange::MassUnit::pound;
+    return exchange::write_volume(volume, gallons ? exchange::VolumeUnit::us_gallon : exchange::VolumeUnit::litre,
+                                  habits.locale(), scale_decimals);
+}
+
+QString money(const Habits& habits, maths::Money money) { return rounded_money(habits, money, 100); }
+
+QString small_money(const Habits& habits, maths::Money money) { return rounded_money(habits, money, 10); }
+
+QString hour_words(const Habits& habits, const maths::Instant& at) {
+    const maths::Instant shown = ten_minutes(at, Round::near);
+    const QString time = exchange::write_time(shown);
+    const auto days = maths::days_between(habits.today(), shown.local_day());
+    if (days == 0) {
+        //: An hour of this day; %1 a time of day
+        return ShedWords::tr("%1 today").arg(time);
+    }
+    if (days == 1) {
+        //: An hour of the next day; %1 a time of day
+        return ShedWords::tr("%1 tomorrow").arg(time);
+    }
+    //: An hour of another day; %1 a time of day, %2 the day
+    return ShedWords::tr("%1 on %2").arg(time, habits.day_short(shown.local_day()));
+}
+
+QString between_hours(const Habits& habits, const maths::Instant& from, const maths::Instant& to, const maths::Instant& beside) {
+    const maths::Instant low = ten_minutes(from, Round::down);
+    const maths::Instant high = ten_minutes(to, Round::up);
+    const maths::Day day = ten_minutes(beside, Round::near).local_day();
+    const auto words = [&habits, day](const maths::Instant& at) {
+        return at.local_day() == day ? exchange::write_time(at) : hour_words(habits, at);
+    };
+    //: In which time something happens; %1 and %2 hours, such as "13:00" or "02:00 tomorrow"
+    return ShedWords::tr("between %1 and %2").arg(words(low), words(high));
 }
 
 QString how_long(double hours) {

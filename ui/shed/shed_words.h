@@ -2,6 +2,7 @@
 // Short phrases that several pages of the Shed say alike.
 #pragma once
 
+#include "core/maths/quantities.h"
 #include "core/work/materials.h"
 #include "core/work/mix.h"
 #include "core/work/shed_view.h"
@@ -22,6 +23,8 @@ QString batch_state_word(const work::BatchLine& batch);
 QString in_containers(const Habits& habits, const work::InContainers& amount, bool acid);
 /// The same for one line of a batch, as it was planned.
 QString in_containers(const Habits& habits, const work::InputLine& input);
+/// What was planned of one line, in whole containers and a last part.
+work::InContainers planned_containers(const work::InputLine& input);
 /// "acid A1 · 75 kg left".
 QString lot_words(const Habits& habits, const work::LotLine& lot);
 /// A mass to two decimals of the large unit, as scales in a shed show it.
@@ -39,6 +42,16 @@ QString temperature_header(const Habits& habits, const QString& words);
 QString small(const Habits& habits, maths::Mass mass);
 /// A difference of two temperatures in the user's scale, "4 °C".
 QString degrees_apart(const Habits& habits, maths::Temperature difference);
+/// Litres, or US gallons where the user weighs in pounds, to a mark's width.
+QString volume(const Habits& habits, maths::Volume volume);
+/// An amount of money as a sum is read: to a hundredth.
+QString money(const Habits& habits, maths::Money money);
+/// The same for what a single strip costs: to a thousandth.
+QString small_money(const Habits& habits, maths::Money money);
+/// An hour to come or just past: "14:10 today", "09:00 tomorrow", "5 Oct 09:00". To the next ten minutes.
+QString hour_words(const Habits& habits, const maths::Instant& at);
+/// The same from one to another: "between 13:00 and 16:00"; a day is named where it is not the one of `beside`.
+QString between_hours(const Habits& habits, const maths::Instant& from, const maths::Instant& to, const maths::Instant& beside);
 /// "3 h 20 min", "25 min", "2 days 4 h".
 QString how_long(double hours);
 /// The moment a correction means: what stood there, seconds and all, where the form shows the same minute.

@@ -2,6 +2,7 @@
 #include "ui/shed/soak_form.h"
 
 #include "core/work/figures.h"
+#include "core/work/how_liquid.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/refusal_words.h"
@@ -108,8 +109,7 @@ void SoakForm::reckon() {
         //: The room is colder than the figure of Set-up
         result()->set_verdict(State::near, tr("A cold room"), tr("the strips will take longer."));
     }
-    //: How a soak is worked out
-    result()->set_how(tr("Held = strips × (target weight − dry weight) of this kind."));
+    result()->set_how({work::how_yield(*figures)}, m_desk);
 }
 
 } // namespace soakbook::ui

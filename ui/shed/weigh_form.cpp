@@ -2,6 +2,8 @@
 #include "ui/shed/weigh_form.h"
 
 #include "core/work/figures.h"
+#include "core/work/how_strips.h"
+#include "core/work/more_to_weigh.h"
 #include "core/work/soak.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
@@ -12,6 +14,7 @@
 #include "ui/shed/mass_rows.h"
 #include "ui/shed/shed_words.h"
 #include "ui/shed/step_names.h"
+#include "ui/shed/weigh_words.h"
 
 #include <QPushButton>
 
@@ -211,10 +214,21 @@ void WeighForm::reckon() {
     result()->set_text(text);
     const VerdictWords words = verdict_words(m_desk, *figures);
     result()->set_verdict(words.state, words.word, words.what_now);
-    //: How a weighing is worked out; %1 the dry weight, %2 the target, %3 the tolerance
-    result()->set_how(tr("Taken up = mean − dry weight (%1). Acid a strip = taken up × strength of the batch, counted as "
-                         "dihydrate. Wanted: %2, give or take %3.")
-                          .arg(small(m_desk, figures->dry), small(m_desk, figures->target), small(m_desk, figures->tolerance)));
+    show_sureness(*figures);
+}
+
+void WeighForm::show_sureness(const work::WeighFigures& figures) {
+    std::vector<work::How> hows{work::how_taken_up(figures)};
+    if (m_batch.strength)
+        hows.push_back(work::how_acid_in_strip(figures, *m_batch.strength));
+    if (const auto sample = work::more_to_weigh(m_desk.workbook(), entry())) {
+        result()->set_next(sample_words(m_desk, *sample));
+        if (sample->low)
+            hows.push_back(work::how_sample_interval(*sample));
+        if (sample->says == work::SampleSays::weigh_more)
+            hows.push_back(work::how_more_to_weigh(*sample));
+    }
+    result()->set_how(hows, m_desk);
 }
 
 VerdictWords verdict_words(const Habits& habits, const work::WeighFigures& figures) {

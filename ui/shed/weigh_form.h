@@ -42,6 +42,7 @@ private:
     void name_end();
     void end_soak();
     void reckon();
+    void show_sureness(const work::WeighFigures& figures);
     work::WeighEntry entry() const;
 
     Desk& m_desk;

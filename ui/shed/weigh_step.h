@@ -11,6 +11,7 @@ namespace soakbook::ui {
 
 class Beside;
 class ChartFrame;
+class HowButton;
 class StripWeightChart;
 class WeighForm;
 class WeighingsTable;
@@ -26,6 +27,8 @@ public:
     bool has_typed() const override;
 
 private:
+    void show_hours(const work::BatchView& batch);
+
     Desk& m_desk;
     Beside* m_beside;
     StripWeightChart* m_chart;
@@ -33,6 +36,8 @@ private:
     QLabel* m_teach;
     WeighingsTable* m_table;
     QLabel* m_hint;
+    QLabel* m_hours;
+    HowButton* m_how;
     WeighForm* m_form;
 };
 
