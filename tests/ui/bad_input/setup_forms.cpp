@@ -45,6 +45,12 @@ std::vector<FormCase> setup_forms() {
         {"tank", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add_tank"), {{"name", "tank 2"}, {"capacity", "60"}}},
         {"strip_kind", "ui/setup/strip_kinds_page.cpp", button_of<ui::StripKindsPage>("strip_kinds_add"),
          {{"name", "card 12 g"}, {"dry", "12"}, {"target", "36"}, {"tolerance", "0.5"}, {"strips_per_bag", "80"}}},
+        {"strip_kind_so_many_a_hive", "ui/setup/strip_kinds_page.cpp", button_of<ui::StripKindsPage>("strip_kinds_add"),
+         {{"name", "card 12 g"}, {"dry", "12"}, {"target", "36"}, {"tolerance", "0.5"}, {"strips_per_bag", "80"}, {"dose_rule", "#4"},
+          {"dose_strips", "4"}, {"dose_least", "1"}, {"dose_most", "8"}}},
+        {"strip_kind_by_frames", "ui/setup/strip_kinds_page.cpp", button_of<ui::StripKindsPage>("strip_kinds_add"),
+         {{"name", "card 12 g"}, {"dry", "12"}, {"target", "36"}, {"tolerance", "0.5"}, {"strips_per_bag", "80"}, {"dose_rule", "#2"},
+          {"dose_frames_tenths", "2.5"}}},
         {"welcome", "ui/setup/welcome.cpp",
          [](Room& room) {
              // As the session does: the file first, then what stands in it.

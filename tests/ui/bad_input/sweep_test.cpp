@@ -43,12 +43,14 @@ protected:
         int refused = 0;
         int asked = 0;
         int saved = 0;
+        int beside = 0;
         for (const Spot& spot : all) {
             for (const BadText& bad : bad_texts(language)) {
                 open();
                 const Outcome outcome = try_text(*room, spot, bad);
                 refused += outcome.kind == Outcome::Kind::refused ? 1 : 0;
                 asked += outcome.kind == Outcome::Kind::asked ? 1 : 0;
+                beside += outcome.kind == Outcome::Kind::refused && outcome.beside ? 1 : 0;
                 saved += outcome.kind == Outcome::Kind::saved ? 1 : 0;
                 for (const QString& fault : outcome.faults)
                     ADD_FAILURE() << GetParam().name << ", " << spot.name.toStdString() << ", " << bad.name << ": " << fault.toStdString();
@@ -57,7 +59,7 @@ protected:
             }
         }
         std::cout << GetParam().name << " [" << language.toStdString() << "]: " << all.size() << " places to type, " << refused
-                  << " refused, " << asked << " asked, " << saved << " taken\n";
+                  << " refused, " << beside << " of them beside the very field, " << asked << " asked, " << saved << " taken\n";
         room->clear();
     }
 };

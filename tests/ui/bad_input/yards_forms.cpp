@@ -86,6 +86,12 @@ std::vector<FormCase> yards_forms() {
              room.settle();
          },
          {{"name", "A2b"}, {"frames_of_bees", "7"}}},
+        {"hive_that_died", "HiveForm",
+         [](Room& room) {
+             ui::open_hive_form(&room.window(), room.desk(), full_house().hives.at(1));
+             room.settle();
+         },
+         {{"state", "#2"}, {"state_on", "-3"}, {"note", "robbed"}}},
         {"move_hives", "ui/yards/hive_form.cpp",
          [](Room& room) {
              ui::open_move_form(&room.window(), room.desk(), {full_house().hives.at(1)});
