@@ -7,6 +7,8 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QSettings>
+#include <QTemporaryDir>
 #include <QTextStream>
 
 namespace {
@@ -70,6 +72,12 @@ int main(int argc, char** argv) {
         if (!unseen)
             return fail(soakbook::app::no_display_words());
         qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    // A tour is of the program, not of this user: it begins without settings and leaves none behind.
+    QTemporaryDir settings;
+    if (line->wish == Wish::tour) {
+        QSettings::setDefaultFormat(QSettings::IniFormat);
+        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     }
     QApplication application(argc, argv);
     try {

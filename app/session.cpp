@@ -84,9 +84,9 @@ tl::expected<void, QString> Session::open(const QString& path) {
     m_lock = std::move(lock_file);
     m_workbook = std::move(*opened);
     m_desk = std::make_unique<ui::Desk>(*m_workbook, m_clock);
-    if (m_desk->who().isEmpty() || !names_of_people(*m_workbook).contains(m_desk->who()))
-        if (const QStringList names = names_of_people(*m_workbook); !names.isEmpty() && (names.size() == 1 || m_example))
-            m_desk->set_who(names.first());
+    // Somebody of another workbook, or of the example, makes no entries in this one.
+    if (const QStringList names = names_of_people(*m_workbook); !names.contains(m_desk->who()))
+        m_desk->set_who(names.size() == 1 || (m_example && !names.isEmpty()) ? names.first() : QString());
     show_frame();
     if (!m_example)
         QSettings().setValue(last_key, file);

@@ -23,6 +23,7 @@ void Story::bag_and_label() {
     const QString pdf = file(QStringLiteral("labels.pdf"));
     m_hands.click_and_pick_file(QStringLiteral("Save as PDF…"), pdf);
     m_batch_count = m_hands.count();
+    m_batch_keys = m_hands.keys();
     EXPECT_TRUE(m_hands.sees(QStringLiteral("labels.pdf"))) << m_hands.words().toStdString();
     m_hands.press(Qt::Key_Escape);
 

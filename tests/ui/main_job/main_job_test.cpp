@@ -2,11 +2,13 @@
 // The main job from an empty computer to the exported register, by keys, clicks and file picks alone.
 #include "story.h"
 
+#include "app/session.h"
+
+#include <QApplication>
 #include <QEvent>
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QTemporaryDir>
-#include <QApplication>
 
 #include <iostream>
 
@@ -53,8 +55,10 @@ TEST(MainJob, goes_from_an_empty_computer_to_the_exported_register) {
     story.a_correction_with_its_reason();
     story.the_register();
     story.close();
+    RecordProperty("keys_of_one_batch_from_mix_to_labels", story.batch_keys());
     RecordProperty("keys_and_clicks_of_one_batch_from_mix_to_labels", story.batch_count());
-    std::cout << "One batch from mix to labels: " << story.batch_count() << " keys and clicks.\n";
+    std::cout << "One batch from mix to labels: " << story.batch_count() << " keys and clicks, of which " << story.batch_keys()
+              << " keys; a tank that ran hot and a weighing put right included.\n";
 }
 
 TEST(BrokenKey, without_ctrl_enter_the_first_form_is_not_entered) {
@@ -69,6 +73,26 @@ TEST(BrokenKey, without_ctrl_enter_the_first_form_is_not_entered) {
     story.hands().enter();
     EXPECT_TRUE(QFileInfo::exists(story.workbook())) << "it was the broken key, and nothing else";
     story.close();
+}
+
+TEST(SomebodyElse, of_another_workbook_makes_no_entries_in_this_one) {
+    QTemporaryDir folder;
+    Story story(folder.path());
+    story.welcome_and_a_new_workbook();
+    story.set_up();
+    story.close();
+    const QString copies = folder.filePath(QStringLiteral("copies"));
+    {
+        app::Session example(app::make_clock(std::nullopt), copies);
+        ASSERT_TRUE(example.open_example());
+        story.hands().settle();
+        EXPECT_FALSE(story.hands().sees(QStringLiteral("nobody chosen"))) << "the example has somebody of its own";
+    }
+    app::Session own(app::make_clock(std::nullopt), copies);
+    ASSERT_TRUE(own.open(story.workbook()));
+    story.hands().settle();
+    EXPECT_TRUE(story.hands().sees(QStringLiteral("Who makes entries today?"))) << story.hands().words().toStdString();
+    EXPECT_TRUE(story.hands().sees(QStringLiteral("Entries by: nobody chosen"))) << story.hands().words().toStdString();
 }
 
 } // namespace soakbook::tests

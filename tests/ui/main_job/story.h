@@ -50,6 +50,7 @@ public:
     void close();
     /// Keys and clicks of the batch, from its first form to the saved labels.
     int batch_count() const { return m_batch_count; }
+    int batch_keys() const { return m_batch_keys; }
 
 private:
     using Instant = std::invoke_result_t<app::Clock>;
@@ -70,6 +71,7 @@ private:
     std::unique_ptr<app::Session> m_session;
     Hands m_hands;
     int m_batch_count = 0;
+    int m_batch_keys = 0;
 };
 
 } // namespace soakbook::tests
