@@ -62,6 +62,10 @@ void Plot::set_margins() {
 QRectF Plot::placed(const Label& label, const QRectF& box) const {
     const QRectF area = chart()->plotArea();
     const QPointF at = place_of(label.at);
+    const auto within_picture = [this](double left, double width) {
+        const QRectF room = chart()->rect();
+        return std::max(room.left() + 2, std::min(left, room.right() - width - 2));
+    };
     const double w = box.width();
     const double h = box.height();
     QPointF corner;
@@ -69,9 +73,9 @@ QRectF Plot::placed(const Label& label, const QRectF& box) const {
     case LabelSide::end:
         return {area.right() + gap, at.y() - h / 2, w, h};
     case LabelSide::foot:
-        return {at.x() - w / 2, area.bottom() + 3, w, h};
+        return {within_picture(at.x() - w / 2, w), area.bottom() + 3, w, h};
     case LabelSide::second_foot:
-        return {at.x() - w / 2, area.bottom() + 3 + h, w, h};
+        return {within_picture(at.x() - w / 2, w), area.bottom() + 3 + h, w, h};
     case LabelSide::above:
         corner = {at.x() - w / 2, at.y() - h - gap};
         break;

@@ -109,13 +109,37 @@ constexpr std::array texts{
     PieceText{"printed", QT_TRANSLATE_NOOP("Piece", "print of %1")},
 };
 
-const PieceText* text_of(const QString& key) {
-    for (const PieceText& text : texts) {
+// Papers by the name that the store keeps; %n is the count of what stands on them.
+constexpr std::array papers{
+    //: A piece of work: %n labels of bags and pails were printed
+    PieceText{"label", QT_TRANSLATE_N_NOOP("Piece", "%n label(s) printed")},
+    //: A piece of work
+    PieceText{"mixing sheet", QT_TRANSLATE_NOOP("Piece", "mixing sheet printed")},
+    //: A piece of work
+    PieceText{"batch sheet", QT_TRANSLATE_NOOP("Piece", "batch sheet printed")},
+    //: A piece of work: the list of hives to hang strips in
+    PieceText{"run sheet", QT_TRANSLATE_NOOP("Piece", "run sheet printed")},
+    //: A piece of work: the list of bags to take along
+    PieceText{"load-out", QT_TRANSLATE_NOOP("Piece", "load-out printed")},
+    //: A piece of work
+    PieceText{"pull list", QT_TRANSLATE_NOOP("Piece", "pull list printed")},
+    //: A piece of work
+    PieceText{"register", QT_TRANSLATE_NOOP("Piece", "register printed")},
+    //: A piece of work: the register as a table for a spreadsheet
+    PieceText{"register csv", QT_TRANSLATE_NOOP("Piece", "register saved as a table")},
+};
+
+template <std::size_t count> const PieceText* found(const std::array<PieceText, count>& among, const QString& key) {
+    for (const PieceText& text : among) {
         if (key == QLatin1String(text.key)) {
             return &text;
         }
     }
     return nullptr;
+}
+
+const PieceText* text_of(const QString& key) {
+    return found(texts, key);
 }
 
 } // namespace
@@ -139,7 +163,8 @@ QString piece_words(const book::Piece& piece) {
         //: In the journal; %1 a piece of work that was undone and then done again
         return QCoreApplication::translate("Piece", "done again: %1").arg(of_what(prefix));
     }
-    const PieceText* text = text_of(piece.key);
+    const PieceText* paper = piece.key == QLatin1String("printed") ? found(papers, piece.subject) : nullptr;
+    const PieceText* text = paper != nullptr ? paper : text_of(piece.key);
     if (text == nullptr) {
         //: A piece of work that has no better name
         return QCoreApplication::translate("Piece", "an entry");

@@ -128,6 +128,24 @@ TEST(PieceWords, what_is_taken_back_or_done_again_says_what_it_was) {
     EXPECT_EQ(piece_words({QStringLiteral("redo:mix_planned"), 1, QStringLiteral("B0017")}), QStringLiteral("done again: batch B0017 planned"));
 }
 
+TEST(PieceWords, every_paper_that_is_printed_has_a_name_for_people) {
+    QString sources;
+    for (const char* file : {"run_sheet", "pull_sheet", "mixing_paper", "batch_paper", "register_paper"}) {
+        QFile source(QStringLiteral(SOAKBOOK_SOURCE_DIR "/ui/papers/%1.cpp").arg(QLatin1String(file)));
+        ASSERT_TRUE(source.open(QIODevice::ReadOnly)) << file;
+        sources += QString::fromUtf8(source.readAll());
+    }
+    static const QRegularExpression call(QStringLiteral("(?:sheet_printed\\(desk.workbook\\(\\), |note_shown\\(desk, filter, )QStringLiteral\\(\"([^\"]+)\"\\)"));
+    QStringList papers{QStringLiteral("label")};
+    for (auto match = call.globalMatch(sources); match.hasNext();)
+        papers << match.next().captured(1);
+    EXPECT_GE(papers.size(), 8) << qPrintable(papers.join(QLatin1Char('|')));
+    for (const QString& paper : papers) {
+        const QString words = piece_words({QStringLiteral("printed"), 3, paper});
+        EXPECT_FALSE(words.contains(QStringLiteral("print of"))) << qPrintable(words);
+    }
+}
+
 TEST(PieceWords, every_piece_of_work_has_words) {
     for (const char* key : work::piece::all) {
         EXPECT_TRUE(has_piece_words(QLatin1String(key))) << key;
