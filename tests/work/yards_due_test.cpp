@@ -258,6 +258,28 @@ TEST(Due, a_tank_is_read_stirred_and_never_too_hot) {
     EXPECT_TRUE(b.rows(DueKind::stir_tank, 1, 11).empty());
 }
 
+TEST(Due, a_soak_with_a_curve_is_weighed_at_the_hour_its_curve_reaches_the_target) {
+    Looking b;
+    const auto batch = b.soaked_batch(0, 1); // started day 1 at 10
+    b.say(Figure::first_weigh_hours, 2);
+    b.say(Figure::weigh_every_hours, 24);
+    WeighEntry sample;
+    sample.soak = b.soaks_of(batch)[0];
+    sample.strips = 10;
+    // On 11 + 26 (1 - exp(-0.15 t)) g, which comes to 34 g after ln(26 / 3) / 0.15 = 14.4 h: half past midnight.
+    for (const auto& [hours, grams] : {std::pair{2, 177.4}, {5, 247.2}, {8, 291.7}}) {
+        sample.total = maths::grams(grams);
+        must(log_weighing(b.book(), sample, on_day(1, 10 + hours)));
+    }
+    const auto row = b.one(DueKind::weigh_strips, 1, DueGroup::this_week, 19);
+    ASSERT_TRUE(row.by_hour);
+    EXPECT_LT(moment(2, 0, 10).utc_ms, row.by_hour->utc_ms);
+    EXPECT_LT(row.by_hour->utc_ms, moment(2, 0, 40).utc_ms);
+    // Whoever weighs more often than that is told the earlier hour.
+    b.say(Figure::weigh_every_hours, 3);
+    EXPECT_EQ(b.one(DueKind::weigh_strips, 1, DueGroup::today, 19).by_hour, moment(1, 21));
+}
+
 TEST(Due, a_soak_is_weighed_then_bagged_then_its_batch_is_closed) {
     Looking b;
     const auto batch = b.soaked_batch(0, 1); // started day 1 at 10

@@ -6,6 +6,7 @@
 #include <QBoxLayout>
 #include <QEvent>
 #include <QResizeEvent>
+#include <QTimer>
 
 namespace soakbook::ui {
 
@@ -53,8 +54,11 @@ void Beside::set_left_shown(bool shown) { m_left->setVisible(shown); }
 void Beside::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     arrange();
-    if (event->size().width() != event->oldSize().width())
-        QMetaObject::invokeMethod(this, &Beside::settle_heights, Qt::QueuedConnection);
+    if (event->size().width() == event->oldSize().width())
+        return;
+    QMetaObject::invokeMethod(this, &Beside::settle_heights, Qt::QueuedConnection);
+    // Once more when all that is posted was laid out: a form may have changed its columns only then.
+    QTimer::singleShot(0, this, &Beside::settle_heights);
 }
 
 void Beside::settle_heights() {
