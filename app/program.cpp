@@ -4,10 +4,10 @@
 #include "resources/resources.h"
 #include "translations/translations.h"
 #include "ui/parts/habits.h"
-#include "ui/parts/icons.h"
 #include "ui/parts/theme.h"
 
 #include <QApplication>
+#include <QIcon>
 #include <QLibraryInfo>
 #include <QTranslator>
 
@@ -33,7 +33,7 @@ void dress(QApplication& application) {
     if (language != QStringLiteral("en") && qt_words->load(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
         QCoreApplication::installTranslator(qt_words);
     ui::apply_theme(application, ui::look_for(preferences.look), preferences.text_percent);
-    QApplication::setWindowIcon(ui::icon(QStringLiteral("shed"), ui::Tone::accent));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/soakbook/icons/soakbook.svg")));
 }
 
 bool no_display() {
