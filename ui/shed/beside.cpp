@@ -64,8 +64,11 @@ void Beside::resizeEvent(QResizeEvent* event) {
 void Beside::settle_heights() {
     // A form that went from two columns to one while it was laid out is higher than its surroundings know.
     for (QWidget* child : findChildren<QWidget*>()) {
-        if (child->layout() != nullptr)
-            child->layout()->invalidate();
+        if (child->layout() == nullptr)
+            continue;
+        child->layout()->invalidate();
+        // What stands around it remembers its height for a width, until it is told.
+        child->updateGeometry();
     }
     for (QWidget* above = this; above != nullptr && !above->isWindow(); above = above->parentWidget())
         above->updateGeometry();

@@ -75,6 +75,7 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     buttons->addStretch(1);
     m_beside->below()->addLayout(buttons);
     m_cost->setObjectName(QStringLiteral("strip_cost"));
+    m_how_cost->setObjectName(QStringLiteral("strip_cost_how"));
     m_beside->below()->addWidget(m_cost);
     m_beside->below()->addWidget(m_how_cost, 0, Qt::AlignLeft);
     m_beside->below()->addWidget(m_comparison);
