@@ -10,7 +10,7 @@
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
-#include "ui/shed/count_words.h"
+#include "ui/parts/count_words.h"
 #include "ui/shed/lot_field.h"
 #include "ui/shed/shed_words.h"
 

@@ -21,11 +21,12 @@ namespace {
 constexpr int comparison_height = 240;
 constexpr std::size_t batches_to_compare = 2;
 
-QPushButton* measure_button(const QString& words, const char* name, QWidget* parent) {
+QPushButton* measure_button(const QString& words, const char* name, const char* place, QWidget* parent) {
     auto* button = new QPushButton(words, parent);
     button->setObjectName(QLatin1String(name));
     button->setCheckable(true);
     button->setAutoDefault(false);
+    button->setProperty("place", QLatin1String(place));
     set_kind(button, "segment");
     return button;
 }
@@ -35,9 +36,9 @@ QPushButton* measure_button(const QString& words, const char* name, QWidget* par
 BatchComparison::BatchComparison(Desk& desk, QWidget* parent)
     : QWidget(parent), m_desk(desk),
       //: Turns a chart of batches to that figure
-      m_acid(measure_button(tr("Acid in a strip"), "compare_acid", this)),
+      m_acid(measure_button(tr("Acid in a strip"), "compare_acid", "first", this)),
       //: Turns a chart of batches to that figure: the liquid a strip took up
-      m_taken_up(measure_button(tr("Taken up"), "compare_taken_up", this)), m_chart(new BatchChart),
+      m_taken_up(measure_button(tr("Taken up"), "compare_taken_up", "last", this)), m_chart(new BatchChart),
       m_frame(new ChartFrame(m_chart, this)), m_how(new HowButton(this)) {
     setObjectName(QStringLiteral("batch_comparison"));
     auto* column = new QVBoxLayout(this);

@@ -73,8 +73,9 @@ QString dial_words(const Habits& habits, const work::DialAdvice& advice) {
         said << DialWords::tr("Once the tank is warm, read dial and probe together: then the dial to set stands here.");
         break;
     case work::DialSays::nothing_wanted:
+        // Without them the readings while it warmed cannot be told from the others, and an offset would say nothing.
         //: Why no dial is named for a tank
-        said << offset << DialWords::tr("The temperatures wanted in the tank stand in Set-up; with them the dial follows.");
+        said << DialWords::tr("The temperatures wanted in the tank stand in Set-up; with them the dial follows.");
         break;
     case work::DialSays::above_ceiling:
         //: Why no dial is named for a tank

@@ -7,7 +7,7 @@
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/bag_form.h"
-#include "ui/shed/count_words.h"
+#include "ui/parts/count_words.h"
 #include "ui/shed/reserved_rows.h"
 
 #include <QLabel>

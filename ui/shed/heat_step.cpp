@@ -78,13 +78,13 @@ void HeatStep::show_batch(const work::BatchView& batch) {
 }
 
 void HeatStep::show_dial(const work::BatchView& batch) {
-    // A batch that is done is looked back on: no dial is set for it any more.
-    const bool heating = is_open(batch) && batch.soaks.empty();
+    // A closed batch is looked back on: no dial is set for it any more.
+    const bool told = is_open(batch);
     const work::DialAdvice advice = work::dial_advice(m_desk.workbook(), batch.tank);
-    m_dial->setText(heating ? dial_words(m_desk, advice) : QString());
-    m_dial->setVisible(heating);
-    m_how->set_hows(heating && advice.pairs > 0 ? std::vector<work::How>{work::how_dial(advice)} : std::vector<work::How>{},
-                    m_desk);
+    m_dial->setText(told ? dial_words(m_desk, advice) : QString());
+    m_dial->setVisible(told);
+    const bool worked_out = told && advice.pairs > 0 && advice.wanted;
+    m_how->set_hows(worked_out ? std::vector<work::How>{work::how_dial(advice)} : std::vector<work::How>{}, m_desk);
 }
 
 void HeatStep::show_warning(const work::BatchView& batch) {

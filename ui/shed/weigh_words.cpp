@@ -71,6 +71,10 @@ QString curve_words(const Habits& habits, const work::SoakLine& soak, const work
     if (curve.fit->target)
         return reaches(habits, soak.bin_name, curve.target_weight, *curve.fit->target);
     const QString target = small(habits, curve.target_weight);
+    if (curve.fit->plateau < soak.weighings.back().figures.mean) {
+        //: Why no hour is told for a bin; %1 the bin
+        return WeighWords::tr("%1: its weighings lie on no one curve, so no hour can be told.").arg(soak.bin_name);
+    }
     if (curve.says == work::SoakCurveSays::target_above_plateau) {
         //: What the curve of a bin says; %1 the bin, %2 the weight it comes to, %3 the weight wanted
         return WeighWords::tr("%1 levels off at about %2, below the %3 wanted.")
