@@ -82,7 +82,8 @@ void MassFlowChart::fill() {
         if (part.kind != FlowKind::went_in) {
             place = to;
         }
-        const QColor colour = part.kind == FlowKind::went_in    ? look.pale
+        const bool there = part.kind == FlowKind::went_in || part.kind == FlowKind::still_here;
+        const QColor colour = there                             ? look.pale
                               : part.kind == FlowKind::went_out ? look.measured
                               : part.beyond_limit               ? look.past
                                                                 : look.near;

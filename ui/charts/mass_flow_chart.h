@@ -13,6 +13,7 @@ namespace soakbook::ui {
 enum class FlowKind {
     went_in,
     went_out,
+    still_here,  ///< in tank and bins, not poured yet
     unexplained, ///< with a sign: below nought more came out than went in
 };
 

@@ -48,13 +48,14 @@ MassFlow mass_flow(const Desk& desk, const work::BatchView& batch) {
     add(AccountWords::tr("In pails"), balance.in_pails);
     for (const work::LossLine& loss : batch.losses)
         add(loss_words(loss), loss.mass);
-    add(too_early_to_explain(batch)
+    const bool early = too_early_to_explain(batch);
+    add(early
             //: A part of a batch's liquid, of a batch whose leftovers are not poured yet
             ? AccountWords::tr("Not accounted for yet")
             //: A part of a batch's liquid: what nothing accounts for
             : AccountWords::tr("Unexplained"),
-        balance.unexplained, FlowKind::unexplained);
-    flow.parts.back().beyond_limit = balance.beyond_limit && !too_early_to_explain(batch);
+        balance.unexplained, early ? FlowKind::still_here : FlowKind::unexplained);
+    flow.parts.back().beyond_limit = balance.beyond_limit && !early;
     return flow;
 }
 

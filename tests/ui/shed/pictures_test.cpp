@@ -3,7 +3,9 @@
 // a folder, each is saved there to be looked at.
 #include "tests/ui/shed/stage.h"
 
+#include "core/work/figures.h"
 #include "core/work/shed_view.h"
+#include "tests/work/priced.h"
 #include "ui/parts/theme.h"
 
 #include <QApplication>
@@ -161,6 +163,62 @@ TEST_P(ShedPictures, no_text_is_cut_off_while_strips_are_bagged_and_leftovers_po
     stage.settle();
     stage.type(QStringLiteral("60"));
     look(stage, "15_plan_with_pails");
+}
+
+TEST_P(ShedPictures, no_text_is_cut_off_in_what_the_pages_answer) {
+    give_costs(bench);
+    must(work::set_figures(bench.book(),
+                           {{work::Figure::heat_low, 5000, QStringLiteral("ours")},
+                            {work::Figure::heat_high, 5600, QStringLiteral("ours")},
+                            {work::Figure::room_low, 2200, QStringLiteral("ours")},
+                            {work::Figure::unexplained_limit, 20'000, QStringLiteral("ours")}},
+                           on_day(-9)));
+    const work::BatchId first = bench.bagged_batch();
+    work::PourEntry pour;
+    pour.batch = first;
+    pour.pails = {maths::kilograms(20), maths::kilograms(19.9)};
+    pour.warm_and_clear = true;
+    pour.scraped = true;
+    must(work::pour_leftovers(bench.book(), pour, on_day(2, 16)));
+    must(work::close_batch(bench.book(), first, on_day(2, 18), {work::Why::loss_unexplained}));
+    Stage stage(bench, 4, 8);
+    stage.place().open({ui::PlaceName::shed, QStringLiteral("new_batch"), {}, {}});
+    stage.settle();
+    stage.type(QStringLiteral("30"));
+    stage.go_to(QStringLiteral("suggest_pails"));
+    stage.press(Qt::Key_Space);
+    look(stage, "16_pails_suggested");
+    stage.press(Qt::Key_F3);
+    look(stage, "17_pails_suggested_how");
+    const work::BatchId second = bench.mixed_batch(4);
+    stage.set_clock(5, 8);
+    for (const auto& [dial, probe] : {std::pair{55.0, 52.0}, {61.0, 55.5}}) {
+        work::ReadingEntry reading;
+        reading.batch = second;
+        reading.dial = maths::celsius(dial);
+        reading.probe = maths::celsius(probe);
+        must(work::log_reading(bench.book(), reading, on_day(5, 6)));
+    }
+    open(stage, "reading", second);
+    look(stage, "18_dial");
+    const work::BatchId third = bench.soaked_batch(8);
+    const work::SoakId soak = bench.soaks_of(third)[0];
+    for (const auto& [hours, grams] : {std::pair{2, 177.4}, {5, 247.2}, {8, 291.7}}) {
+        work::WeighEntry sample;
+        sample.soak = soak;
+        sample.strips = 10;
+        sample.total = maths::grams(grams);
+        must(work::log_weighing(bench.book(), sample, on_day(9, 10 + hours)));
+    }
+    stage.set_clock(9, 19);
+    open(stage, "weigh", third);
+    look(stage, "19_hour");
+    open(stage, "bag", third);
+    stage.go_to(QStringLiteral("bag_net"));
+    stage.type(QStringLiteral("2.7"));
+    look(stage, "20_counted");
+    open(stage, "leftovers", first);
+    look(stage, "21_cost");
 }
 
 INSTANTIATE_TEST_SUITE_P(worn, ShedPictures, testing::ValuesIn(wears),
