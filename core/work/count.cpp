@@ -59,12 +59,18 @@ MiteFigures mite_figures_against(std::optional<qint64> threshold_ppm, MiteCountK
         return figures;
     if (const auto rate = maths::mite_rate(mites, *bees))
         figures.rate = as_fraction(*rate);
+    if (figures.rate && threshold_ppm) {
+        figures.threshold = maths::ppm(*threshold_ppm);
+        figures.over_threshold = *figures.rate >= *figures.threshold;
+    }
     if (const auto interval = maths::mite_rate_wilson(mites, *bees)) {
         figures.low = as_fraction(interval->low);
         figures.high = as_fraction(interval->high);
+        if (figures.threshold) {
+            const auto says = maths::against_threshold(*interval, maths::as_number(*figures.threshold));
+            figures.is_sure = says && *says != maths::AgainstThreshold::cannot_tell;
+        }
     }
-    if (figures.rate && threshold_ppm)
-        figures.over_threshold = figures.rate->count >= *threshold_ppm;
     return figures;
 }
 

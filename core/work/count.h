@@ -37,7 +37,9 @@ struct MiteFigures {
     std::optional<maths::Fraction> low;
     std::optional<maths::Fraction> high;
     std::optional<double> per_day;
-    std::optional<bool> over_threshold; ///< against the user's figure, when it was said
+    std::optional<maths::Fraction> threshold; ///< the user's figure, when it was said and there is a rate
+    std::optional<bool> over_threshold;       ///< the rate against it
+    bool is_sure = false;                     ///< the whole interval lies on that side of it
 };
 MiteFigures mite_figures(const book::Workbook& workbook, MiteCountKind kind, int mites, std::optional<int> bees,
                          std::optional<int> days);

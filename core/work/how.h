@@ -96,7 +96,7 @@ enum class HowKind {
     /// bees, hives that share them, least, most, result.
     dose_frames,
     /// Mites / bees; 95 % interval of Wilson. Sources: Dietemann et al. 2013, J. Apic. Res. 52(1); Newcombe 1998, Stat.
-    /// Med. 17:857. Facts: mites, bees, rate, from, to.
+    /// Med. 17:857. Facts: mites, bees, rate, from, to, and the user's threshold where one was said.
     mite_rate,
     /// Mites / days. Source: Dietemann et al. 2013, J. Apic. Res. 52(1). Facts: mites, days, mites a day.
     mite_drop,

@@ -3,6 +3,7 @@
 
 #include "core/book/record_io.h"
 #include "core/book/records/bag.h"
+#include "core/maths/mixing.h"
 #include "core/work/facts.h"
 #include "core/work/figures.h"
 #include "core/work/label_hazard.h"
@@ -30,6 +31,16 @@ std::optional<How> how_rest(const book::Workbook& workbook, BagId id) {
     if (!bag || !bag->sealed_on || !bag->rest_days || !bag->rest_until)
         return std::nullopt;
     return How{HowKind::rest, {fact(*bag->sealed_on), fact(*bag->rest_days), fact(*bag->rest_until)}};
+}
+
+std::optional<How> how_acid_in_strip(const book::Workbook& workbook, BagId id) {
+    const auto bag = book::fetch(workbook, id);
+    if (!bag || !bag->strip || !bag->dry || !bag->strength || !bag->acid_per_strip)
+        return std::nullopt;
+    const auto anhydrous = maths::anhydrous_from_dihydrate(*bag->acid_per_strip);
+    return How{HowKind::acid_in_strip,
+               {fact(*bag->strip), fact(*bag->dry), fact(*bag->strength), fact(*bag->acid_per_strip),
+                anhydrous ? fact(*anhydrous) : QString()}};
 }
 
 std::vector<How> how_bag_days(const book::Workbook& workbook, maths::Day sealed, const BagFigures& figures) {

@@ -37,14 +37,32 @@ std::optional<How> how_dose(const RoundEntry& round, const VisitLine& line) {
     return How{HowKind::dose_frames, QStringList{frames, fact_or_none(line.frames_of_bees), fact(line.hives)} + ends};
 }
 
+std::vector<How> how_dose(const RoundEntry& round, const RoundFigures& figures) {
+    constexpr std::size_t most = 12;
+    std::vector<How> hows;
+    for (const DoseOfAlike& alike : figures.doses) {
+        VisitLine line;
+        line.hives = alike.hives;
+        line.brood_boxes = alike.brood_boxes;
+        line.frames_of_bees = alike.frames_of_bees;
+        line.planned = alike.strips;
+        if (const auto how = how_dose(round, line); how && hows.size() < most)
+            hows.push_back(*how);
+    }
+    return hows;
+}
+
 How how_mite_rate(const CountLine& count) {
     if (count.kind == MiteCountKind::drop)
         return {HowKind::mite_drop,
                 {fact(count.mites), fact_or_none(count.days),
                  count.figures.per_day ? number_fact(*count.figures.per_day, 1) : QString()}};
-    return {HowKind::mite_rate,
+    How how{HowKind::mite_rate,
             {fact(count.mites), fact_or_none(count.bees), fact_or_none(count.figures.rate),
              fact_or_none(count.figures.low), fact_or_none(count.figures.high)}};
+    if (count.figures.threshold)
+        how.facts << fact(*count.figures.threshold);
+    return how;
 }
 
 How how_mite_change(const MiteChange& change) {
@@ -60,14 +78,17 @@ How how_mite_change(const MiteChange& change) {
     return how;
 }
 
+How how_pull_window(maths::Day on, maths::Day first, maths::Day last) {
+    return {HowKind::pull_window,
+            {fact(on), fact(maths::days_between(on, first)), fact(maths::days_between(on, last)), fact(first),
+             fact(last)}};
+}
+
 std::optional<How> how_pull_window(const book::Workbook& workbook, PlacementId id) {
     const auto placement = book::fetch(workbook, id);
     if (!placement || placement->void_reason || !placement->pull_from || !placement->pull_by)
         return std::nullopt;
-    return How{HowKind::pull_window,
-               {fact(placement->placed_on), fact(maths::days_between(placement->placed_on, *placement->pull_from)),
-                fact(maths::days_between(placement->placed_on, *placement->pull_by)), fact(*placement->pull_from),
-                fact(*placement->pull_by)}};
+    return how_pull_window(placement->placed_on, *placement->pull_from, *placement->pull_by);
 }
 
 } // namespace soakbook::work

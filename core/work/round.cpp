@@ -141,6 +141,34 @@ Outcome<Checked> checked_round(const book::Workbook& workbook, const RoundEntry&
 
 } // namespace
 
+namespace {
+
+/// Puts the hive to those with as much of what the rule looks at, a hive.
+void add_dose(std::vector<DoseOfAlike>& doses, maths::DoseKind kind, const book::Hive& hive, std::optional<int> strips) {
+    DoseOfAlike one{hive.hives, hive.brood_boxes, hive.frames_of_bees, strips};
+    if (kind != maths::DoseKind::per_brood_box)
+        one.brood_boxes.reset();
+    if (kind != maths::DoseKind::per_bee_frames)
+        one.frames_of_bees.reset();
+    const auto is_as_much = [&one](std::optional<int> a, int hives, std::optional<int> b) {
+        return a.has_value() == b.has_value() && (!a || qint64{*a} * one.hives == qint64{*b} * hives);
+    };
+    for (DoseOfAlike& dose : doses) {
+        if (!is_as_much(dose.brood_boxes, dose.hives, one.brood_boxes) ||
+            !is_as_much(dose.frames_of_bees, dose.hives, one.frames_of_bees))
+            continue;
+        dose.hives += one.hives;
+        for (const auto part : {&DoseOfAlike::brood_boxes, &DoseOfAlike::frames_of_bees, &DoseOfAlike::strips}) {
+            if (dose.*part && one.*part)
+                *(dose.*part) += *(one.*part);
+        }
+        return;
+    }
+    doses.push_back(one);
+}
+
+} // namespace
+
 Outcome<RoundFigures> reckon_round(const book::Workbook& workbook, const RoundEntry& entry, maths::Day) {
     const auto checked = checked_round(workbook, entry, false);
     if (!checked)
@@ -153,16 +181,20 @@ Outcome<RoundFigures> reckon_round(const book::Workbook& workbook, const RoundEn
             if (!lives_on(hive, on) || hive.untreated)
                 continue;
             figures.hives += hive.hives;
-            if (const auto strips = strips_by_rule(rule, hive))
+            const auto strips = strips_by_rule(rule, hive);
+            if (strips)
                 figures.strips += *strips;
             else
                 figures.hives_without_figure += hive.hives;
+            add_dose(figures.doses, rule.kind, hive, strips);
         }
         for (const YardTimeEntry& time : times_meeting(workbook, yard.id, on, checked->window.last)) {
             figures.warnings_yards << yard.name + QStringLiteral(": ") + time_text(time);
             figures.meeting.push_back(time);
         }
     }
+    std::stable_sort(figures.doses.begin(), figures.doses.end(),
+                     [](const DoseOfAlike& a, const DoseOfAlike& b) { return a.hives > b.hives; });
     figures.ready = strips_ready(book::bag_stock_of_kind(workbook, checked->round.strip_kind), on);
     figures.short_of = std::max(0, figures.strips - figures.ready);
     figures.pull_from = checked->window.first;

@@ -32,12 +32,20 @@ struct RoundEntry {
     std::optional<int> withdrawal_days;
     QString note;
 };
+/// Hives of a round that have as many boxes or frames, whichever its rule looks at, so that each gets the same.
+struct DoseOfAlike {
+    int hives = 0;
+    std::optional<int> brood_boxes;    ///< of all of them
+    std::optional<int> frames_of_bees; ///< of all of them
+    std::optional<int> strips;         ///< for all of them; empty where the rule has no figure
+};
 struct RoundFigures {
     int hives = 0;
     int strips = 0;               ///< by the rule
     int hives_without_figure = 0; ///< no boxes or frames said: the rule gives no number for them
     int ready = 0;                ///< strips ready and in date on that day
     int short_of = 0;
+    std::vector<DoseOfAlike> doses; ///< most hives first
     maths::Day pull_from{};
     maths::Day pull_by{};
     QStringList warnings_yards;         ///< "Yard: what, from to": flows and closed times that meet the days

@@ -121,6 +121,10 @@ TEST(How, bags_and_accounts) {
     EXPECT_EQ(how_use_by(bench.book(), bag)->facts, list({"d:2026-08-05", "n:12", "d:2027-08-05"}));
     EXPECT_EQ(how_rest(bench.book(), bag)->facts, list({"d:2026-08-05", "n:7", "d:2026-08-12"}));
     EXPECT_FALSE(how_use_by(bench.book(), BagId{999}));
+    // 33.9 g a strip, 11 g dry, 40 %: 9.16 g, 6.542 as anhydrous acid. Common practice, no source.
+    ASSERT_TRUE(how_acid_in_strip(bench.book(), bag));
+    EXPECT_EQ(how_acid_in_strip(bench.book(), bag)->facts, list({"m:33900", "m:11000", "f:400000", "m:9160", "m:6542"}));
+    EXPECT_FALSE(how_acid_in_strip(bench.book(), BagId{999}));
     EXPECT_EQ(how_balance(must(balance(bench.book(), batch))).facts.mid(0, 2), list({"m:62500000", "m:21984000"}));
     EXPECT_EQ(how_strip_cost(must(batch_cost(bench.book(), batch))).facts, list({"", "", "c:0", "", "", "n:960", ""}));
     give_costs(bench);
@@ -156,6 +160,9 @@ TEST(How, doses_windows_and_mites) {
     wash.bees = 148;
     wash.figures = mite_figures(bench.book(), MiteCountKind::wash, 15, 148, std::nullopt);
     EXPECT_EQ(how_mite_rate(wash).facts, list({"n:15", "n:148", "f:101351", "f:62386", "f:160487"}));
+    must(set_figures(bench.book(), {{Figure::mite_threshold, 30'000, {}}}, on_day(1)));
+    wash.figures = mite_figures(bench.book(), MiteCountKind::wash, 15, 148, std::nullopt);
+    EXPECT_EQ(how_mite_rate(wash).facts.value(5), QStringLiteral("f:30000"));
     CountLine drop;
     drop.kind = MiteCountKind::drop;
     drop.mites = 9;
@@ -163,6 +170,34 @@ TEST(How, doses_windows_and_mites) {
     drop.figures = mite_figures(bench.book(), MiteCountKind::drop, 9, std::nullopt, 3);
     EXPECT_EQ(how_mite_rate(drop).kind, HowKind::mite_drop);
     EXPECT_EQ(how_mite_rate(drop).facts, list({"n:9", "n:3", "x:3.0"}));
+}
+
+TEST(How, doses_of_a_round_that_is_planned) {
+    // Twenty hives of 8 frames and a row of 6 with 60: a strip for 2.5 frames makes 4 each, rounded up. Common practice,
+    // no source.
+    YardsBench bench;
+    bench.bagged_batch();
+    RoundEntry rule = round_entry(bench.book(), bench.round(20));
+    const auto reckoned = [&] { return must(reckon_round(bench.book(), rule, day_n(20))); };
+    auto hows = how_dose(rule, reckoned());
+    ASSERT_EQ(hows.size(), 2u);
+    EXPECT_EQ(hows[0].facts, list({"x:2.5", "n:160", "n:20", "", "", "n:80"}));
+    EXPECT_EQ(hows[1].facts, list({"x:2.5", "n:60", "n:6", "", "", "n:24"}));
+
+    rule.dose_rule = DoseRule::fixed;
+    rule.dose_frames_tenths.reset();
+    rule.dose_strips = 3;
+    hows = how_dose(rule, reckoned());
+    ASSERT_EQ(hows.size(), 1u) << "the same for every hive";
+    EXPECT_EQ(hows[0].facts, list({"n:3", "n:26", "", "", "n:78"}));
+
+    rule.dose_rule = DoseRule::brood_boxes;
+    hows = how_dose(rule, reckoned());
+    ASSERT_EQ(hows.size(), 1u) << "no boxes are said of any";
+    EXPECT_EQ(hows[0].facts, list({"n:3", "", "n:26", "", "", ""}));
+
+    const How window = how_pull_window(day_n(20), reckoned().pull_from, reckoned().pull_by);
+    EXPECT_EQ(window.facts.mid(1, 2), list({"n:42", "n:56"}));
 }
 
 } // namespace soakbook::tests

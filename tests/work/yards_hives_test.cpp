@@ -194,6 +194,11 @@ TEST(Counts, a_wash_gives_a_rate_with_its_interval) {
     b.say(Figure::mite_threshold, 30'000);
     EXPECT_EQ(mite_figures(b.book(), MiteCountKind::wash, 9, 300, {}).over_threshold, true);
     EXPECT_EQ(mite_figures(b.book(), MiteCountKind::wash, 8, 300, {}).over_threshold, false);
+    // Three on a hundred lies between 1.6 and 5.6 % for 9 of 300; 30 of 300 lies above 7 %, none of 300 below 1.3 %:
+    // Wilson, Newcombe 1998, Stat. Med. 17:857.
+    EXPECT_FALSE(mite_figures(b.book(), MiteCountKind::wash, 9, 300, {}).is_sure);
+    EXPECT_TRUE(mite_figures(b.book(), MiteCountKind::wash, 30, 300, {}).is_sure);
+    EXPECT_TRUE(mite_figures(b.book(), MiteCountKind::wash, 0, 300, {}).is_sure);
     EXPECT_EQ(mite_figures(b.book(), MiteCountKind::drop, 12, {}, 3).per_day, 4.0);
     EXPECT_EQ(mite_figures(b.book(), MiteCountKind::wash, 3, {}, {}).rate, std::nullopt);
 }

@@ -110,12 +110,19 @@ QFrame* HowButton::panel() const {
     return m_panel;
 }
 
-void HowButton::set_hows(const std::vector<work::How>& hows, const Habits& habits) {
+void HowButton::set_hows(const std::vector<work::How>& hows, const Habits& habits, const QString& of) {
     QStringList names;
     for (const work::How& how : hows) {
         names << how_words(how, habits).name;
     }
-    tell(how_html(hows, habits), how_plain(hows, habits), names.join(QStringLiteral(", ")));
+    names.removeDuplicates();
+    QString text = how_html(hows, habits);
+    QString plain = how_plain(hows, habits);
+    if (!of.isEmpty() && !plain.isEmpty()) {
+        text = QStringLiteral("<p style=\"margin:0 0 8px 0\">") + of.toHtmlEscaped() + QStringLiteral("</p>") + text;
+        plain = of + QLatin1Char('\n') + plain;
+    }
+    tell(text, plain, names.join(QStringLiteral(", ")));
 }
 
 void HowButton::set_text(const QString& text) {

@@ -28,8 +28,9 @@ public:
     HowButton(const std::vector<work::How>& hows, const Habits& habits, QWidget* parent = nullptr);
     ~HowButton() override;
 
-    /// What it tells, and that in the user's units. An open panel stays open and tells the new.
-    void set_hows(const std::vector<work::How>& hows, const Habits& habits);
+    /// What it tells, and that in the user's units; `of` is the hive or bag whose figures they are, where that could be
+    /// one of several. An open panel stays open and tells the new.
+    void set_hows(const std::vector<work::How>& hows, const Habits& habits, const QString& of = {});
     /// The same in words of one's own.
     void set_text(const QString& text);
     bool has_text() const;

@@ -91,13 +91,27 @@ HowText how_words(const work::How& how, const Habits& habits) {
     return {said(entry->name), said(entry->formula), lines.join(QLatin1Char('\n')), said(entry->source)};
 }
 
+namespace {
+
+/// Sums of one kind, one after another, under one name and formula.
+std::vector<HowText> gathered(const std::vector<work::How>& hows, const Habits& habits) {
+    std::vector<HowText> found;
+    for (std::size_t i = 0; i < hows.size(); ++i) {
+        HowText text = how_words(hows[i], habits);
+        if (i > 0 && hows[i].kind == hows[i - 1].kind && !found.empty()) {
+            found.back().numbers += (found.back().numbers.isEmpty() ? QString() : QStringLiteral("\n")) + text.numbers;
+        } else if (!text.formula.isEmpty()) {
+            found.push_back(std::move(text));
+        }
+    }
+    return found;
+}
+
+} // namespace
+
 QString how_html(const std::vector<work::How>& hows, const Habits& habits) {
     QString html;
-    for (const work::How& how : hows) {
-        const HowText text = how_words(how, habits);
-        if (text.formula.isEmpty()) {
-            continue;
-        }
+    for (const HowText& text : gathered(hows, habits)) {
         const QString top = html.isEmpty() ? QStringLiteral("0") : QStringLiteral("12");
         html += QStringLiteral("<p style=\"margin:%1px 0 0 0\"><b>").arg(top) + text.name.toHtmlEscaped() +
                 QStringLiteral("</b></p><p style=\"margin:2px 0 0 0\">") + text.formula.toHtmlEscaped() +
@@ -115,8 +129,7 @@ QString how_html(const std::vector<work::How>& hows, const Habits& habits) {
 
 QString how_plain(const std::vector<work::How>& hows, const Habits& habits) {
     QStringList parts;
-    for (const work::How& how : hows) {
-        const HowText text = how_words(how, habits);
+    for (const HowText& text : gathered(hows, habits)) {
         for (const QString& part : {text.name, text.formula, text.numbers}) {
             if (!part.isEmpty()) {
                 parts << part;

@@ -79,6 +79,8 @@ constexpr std::array yard_entries{
                  HowLine{QT_TRANSLATE_NOOP("How", "%1 ÷ %2 = %3")},
                  //: A sum with its numbers: %4 and %5 the ends of the range
                  HowLine{QT_TRANSLATE_NOOP("How", "From %4 to %5")},
+                 //: A sum with its numbers: %6 the user's threshold for mites on a hundred bees
+                 HowLine{QT_TRANSLATE_NOOP("How", "Your threshold: %6")},
                  //: A sum with its numbers: %1 mites; the bees were not counted
                  HowLine{QT_TRANSLATE_NOOP("How", "Mites: %1; how many bees is not known"), {2, HowWhen::unknown}},
              }}, {}},

@@ -5,12 +5,12 @@
 #include "core/work/how_strips.h"
 #include "core/work/setup.h"
 #include "core/work/store_view.h"
+#include "ui/parts/count_words.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
-#include "ui/parts/count_words.h"
 #include "ui/shed/lot_field.h"
 #include "ui/shed/shed_words.h"
 

@@ -2,12 +2,12 @@
 #include "ui/shed/fill_form.h"
 
 #include "core/work/count_check.h"
+#include "ui/parts/count_words.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/bag_form.h"
-#include "ui/parts/count_words.h"
 #include "ui/shed/reserved_rows.h"
 
 #include <QLabel>

@@ -140,9 +140,22 @@ TEST_F(HowWords, fifteen_mites_on_148_bees_lie_from_6_2_to_16_0_per_cent) {
     wash.figures.high = maths::Fraction{160'487};
     EXPECT_EQ(numbers(work::how_mite_rate(wash)).toStdString(), "15 ÷ 148 = 10.1 %\nFrom 6.2 % to 16.0 %");
     holds(how_words(work::how_mite_rate(wash), habits).source, "Newcombe 1998, Stat. Med. 17:857");
+    wash.figures.threshold = maths::Fraction{30'000};
+    EXPECT_EQ(numbers(work::how_mite_rate(wash)).toStdString(), "15 ÷ 148 = 10.1 %\nFrom 6.2 % to 16.0 %\nYour threshold: 3 %");
     wash.bees.reset();
     wash.figures = {};
     EXPECT_EQ(numbers(work::how_mite_rate(wash)).toStdString(), "Mites: 15; how many bees is not known");
+}
+
+TEST_F(HowWords, neighbours_of_one_kind_share_their_formula) {
+    const HowKind kind = HowKind::use_by;
+    const std::vector<work::How> two{{kind, {QStringLiteral("d:2026-08-05"), QStringLiteral("n:12"), QStringLiteral("d:2027-08-05")}},
+                                     {kind, {QStringLiteral("d:2026-08-06"), QStringLiteral("n:12"), QStringLiteral("d:2027-08-06")}}};
+    const QString plain = how_plain(two, habits);
+    EXPECT_EQ(plain.count(QStringLiteral("Source:")), 1) << plain.toStdString();
+    EXPECT_EQ(plain.count(QStringLiteral("day sealed + months")), 1);
+    EXPECT_EQ(plain.count(QStringLiteral("(months)")), 2) << "each with its own numbers";
+    EXPECT_EQ(how_html(two, habits).count(QStringLiteral("Source:")), 1);
 }
 
 TEST_F(HowWords, a_mix_too_weak_and_one_too_strong) {
