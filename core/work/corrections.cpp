@@ -95,7 +95,7 @@ std::optional<CorrectionLine> mean_of(const book::Workbook& workbook, const book
 }
 
 const QStringList& tables_behind() {
-    static const QStringList tables{QStringLiteral("material_lot"), QStringLiteral("batch"),
+    static const QStringList tables{QStringLiteral("placement"),    QStringLiteral("material_lot"), QStringLiteral("batch"),
                                     QStringLiteral("batch_input"),  QStringLiteral("soak"),
                                     QStringLiteral("weigh_in"),     QStringLiteral("bag"),
                                     QStringLiteral("pail"),         QStringLiteral("batch_loss")};
@@ -143,17 +143,21 @@ std::vector<CorrectionLine> lines_of(const book::Workbook& workbook, const book:
 std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const RegisterFilter& filter) {
     const bool all = !filter.from && !filter.to && !filter.yard && !filter.batch;
     book::Behind behind;
+    std::set<qint64> treated;
     if (!all) {
         book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {},
                                      {},    filter.batch,     {}, filter.from, filter.to};
         std::set<qint64> batches;
-        for (const book::PlacementRow& row : book::placements(workbook, placed))
+        for (const book::PlacementRow& row : book::placements(workbook, placed)) {
             batches.insert(row.batch.value);
+            treated.insert(row.placement.id.value);
+        }
         behind = book::behind(workbook, batches);
     }
     std::vector<CorrectionLine> lines;
     for (const book::Change& change : book::corrections_in(workbook, tables_behind()))
-        if (all || is_behind(behind, change))
+        if (all || is_behind(behind, change) ||
+            (change.table == QStringLiteral("placement") && treated.count(change.row) != 0))
             for (CorrectionLine& line : lines_of(workbook, change))
                 lines.push_back(std::move(line));
     return lines;

@@ -70,8 +70,8 @@ struct RegisterLine {
 };
 /// Oldest first.
 std::vector<RegisterLine> treatments(const book::Workbook& workbook, const RegisterFilter& filter);
-/// Corrections and voids of batches, weighings, bags, pails and deliveries behind those treatments (or all, with an
-/// empty filter), oldest first; also "undone" pieces of work that were shown outside.
+/// Corrections and voids of those treatments, and of batches, weighings, bags, pails and deliveries behind them (or all,
+/// with an empty filter), oldest first; also "undone" pieces of work that were shown outside.
 std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const RegisterFilter& filter);
 /// Hives found dead or gone in the range, and hives left without strips in a visit, oldest first.
 struct HiveStateLine {

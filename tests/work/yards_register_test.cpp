@@ -107,6 +107,32 @@ TEST(Register, corrections_and_voids_stay_readable) {
     EXPECT_EQ(treatments(b.book(), without).size() + 1, treatments(b.book(), {}).size());
 }
 
+TEST(Register, corrections_of_treatments_stand_in_the_list_with_the_others) {
+    Treated b;
+    const auto orchard = must(save_yard(b.book(), {{}, QStringLiteral("Orchard"), {}, {}, true}, on_day(0)));
+    b.visit(b.the_round, 10);
+    must(correct_placement(b.book(), b.placement(b.hives[0]), 3, {}, because(QStringLiteral("three, not four"), 12)));
+    b.pull(b.yard, 55);
+    const auto lines = corrections(b.book(), {});
+    ASSERT_EQ(lines.size(), 1u) << "taking strips out corrects nothing";
+    EXPECT_EQ(lines[0].column, QStringLiteral("strips"));
+    EXPECT_EQ(lines[0].before, QStringLiteral("4"));
+    EXPECT_EQ(lines[0].after, QStringLiteral("3"));
+    EXPECT_EQ(lines[0].why, QStringLiteral("three, not four"));
+    EXPECT_TRUE(lines[0].record.startsWith(QStringLiteral("A1, "))) << lines[0].record.toStdString();
+    RegisterFilter filter;
+    filter.yard = b.yard;
+    filter.batch = b.batch;
+    filter.from = day_n(10);
+    EXPECT_EQ(corrections(b.book(), filter).size(), 1u);
+    filter = {};
+    filter.yard = orchard;
+    EXPECT_TRUE(corrections(b.book(), filter).empty());
+    filter = {};
+    filter.from = day_n(11);
+    EXPECT_TRUE(corrections(b.book(), filter).empty()) << "it belongs to a treatment of another day";
+}
+
 TEST(Register, a_visit_undone_after_a_print_is_still_shown) {
     Treated b;
     b.visit(b.the_round, 10);

@@ -145,6 +145,8 @@ public:
             return c.tip ? QVariant(c.tip(row)) : QVariant();
         case Qt::BackgroundRole:
             return c.marked && c.marked(row) ? marked_background() : QVariant();
+        case Qt::AccessibleTextRole:
+            return spoken(row, c);
         case row_id_role:
             return m_id_of(row);
         case type_role:
@@ -193,6 +195,12 @@ protected:
 
 private:
     const Column<Row>& column(int at) const { return m_columns.at(static_cast<std::size_t>(at)); }
+    /// The text with what stands small under it.
+    static QString spoken(const Row& row, const Column<Row>& c) {
+        const QString text = c.text ? c.text(row) : QString();
+        const QString below = c.below ? c.below(row) : QString();
+        return text.isEmpty() || below.isEmpty() ? QString(text + below) : QString(text + QStringLiteral(", ") + below);
+    }
     static QVariant sort_key(const Row& row, const Column<Row>& c) {
         return c.sort_key ? c.sort_key(row) : QVariant(c.text ? c.text(row) : QString());
     }

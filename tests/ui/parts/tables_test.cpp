@@ -5,6 +5,7 @@
 #include "ui/parts/side_list.h"
 
 #include <QAbstractItemModelTester>
+#include <QAccessible>
 #include <QApplication>
 #include <QHeaderView>
 #include <QLabel>
@@ -258,6 +259,25 @@ TEST_F(Tables, a_column_that_can_be_spared_goes_where_there_is_no_room_and_comes
     table.resize(600, 300);
     QTest::qWait(10);
     EXPECT_FALSE(table.isColumnHidden(1));
+}
+
+TEST_F(Tables, what_stands_small_under_a_text_is_read_aloud_with_it) {
+    std::vector<Column<HiveRow>> made = columns();
+    made[0].below = [](const HiveRow& r) { return r.strips < 4 ? QStringLiteral("1 missing") : QString(); };
+    made[1].text = [](const HiveRow&) { return QString(); };
+    made[1].below = [](const HiveRow&) { return QStringLiteral("none yet"); };
+    RowsModel<HiveRow> small(made, [](const HiveRow& r) { return r.id; });
+    small.set_rows({hive(1, 3), hive(2, 4)});
+    RecordTable table(QStringLiteral("test/spoken"), QStringLiteral("Hives"));
+    table.set_rows_model(&small);
+    table.show();
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(&table);
+    ASSERT_NE(spoken, nullptr);
+    ASSERT_NE(spoken->tableInterface(), nullptr);
+    const auto cell = [&](int row, int column) { return spoken->tableInterface()->cellAt(row, column)->text(QAccessible::Name).toStdString(); };
+    EXPECT_EQ(cell(0, 0), "SC-01, 1 missing");
+    EXPECT_EQ(cell(1, 0), "SC-02");
+    EXPECT_EQ(cell(0, 1), "none yet");
 }
 
 TEST_F(Tables, rows_of_two_lines_are_higher) {
