@@ -7,6 +7,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QResizeEvent>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -74,9 +75,19 @@ QSize FieldGrid::minimumSizeHint() const {
 void FieldGrid::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     const int columns = columns_at(event->size().width());
-    if (columns != m_columns) {
-        lay_out(columns);
+    if (columns == m_columns) {
+        return;
     }
+    lay_out(columns);
+    // Whatever stands around it was being laid out just now, and still goes by the height of the other columns.
+    QTimer::singleShot(0, this, [this] {
+        for (QWidget* around = this; around != nullptr && !around->isWindow(); around = around->parentWidget()) {
+            if (around->layout() != nullptr) {
+                around->layout()->invalidate();
+            }
+            around->updateGeometry();
+        }
+    });
 }
 
 int FieldGrid::columns_at(int width) const {

@@ -29,6 +29,7 @@ BagForm::BagForm(Desk& desk, QWidget* parent)
                  //: Help under a field
                  tr("Empty: as full as the others."))),
       m_net(add(tr("Contents of a full bag weigh"), new MassField(desk, MassSize::large), QStringLiteral("net"), net_help())),
+      //: Label of a field: the day
       m_sealed(add(tr("Sealed on"), new DayField(desk), QStringLiteral("sealed_on"))),
       m_lot(add(tr("Bags from"), new LotField(desk, work::MaterialKind::bags), QStringLiteral("bag_lot"))),
       //: Label of a field: the place on the shelf

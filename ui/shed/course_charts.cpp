@@ -17,8 +17,9 @@ void add_curve(const Desk& desk, const work::SoakLine& soak, BinOfSamples& bin) 
         return;
     for (const work::CurvePoint& point : curve.fit->points)
         bin.curve.push_back({point.hours, point.weight, point.low, point.high});
-    // A mark beyond the end of the curve would stand in the air.
-    if (curve.fit->target && !bin.curve.empty() && curve.fit->target->hours <= bin.curve.back().hours) {
+    // A mark beyond the end of the curve would stand in the air; the last step may fall short of the hour by a rounding.
+    constexpr double rounding = 1e-6;
+    if (curve.fit->target && !bin.curve.empty() && curve.fit->target->hours <= bin.curve.back().hours + rounding) {
         bin.reached = curve.fit->target->hours;
         bin.reached_words = reached_words(desk, *curve.fit->target);
     }

@@ -18,6 +18,8 @@ namespace soakbook::ui {
 
 PailChecklist::PailChecklist(Desk& desk, QWidget* parent)
     : Field(parent), m_desk(desk), m_advice(make_label({}, Type::body, this, true)), m_suggest(nullptr) {
+    // As high as its sentences need at this width.
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     auto* column = new QVBoxLayout;
     column->setSpacing(scaled(4));
     row()->addLayout(column, 1);
