@@ -2,6 +2,7 @@
 #include "ui/yards/count_page.h"
 
 #include "core/work/figures.h"
+#include "core/work/how_yards.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
@@ -115,6 +116,7 @@ void CountPage::use_kind() {
     table()->setColumnHidden(count_days, !drop);
     fit_columns();
     figure();
+    show_how();
 }
 
 std::optional<int> CountPage::bees_used_last() const {
@@ -154,6 +156,23 @@ void CountPage::figure() {
     const maths::Day on = m_day->value().value_or(desk().today());
     //: Heading of the grid; %1 a day
     set_heading(tr("Count of %1").arg(YardWords::day(on, desk())));
+}
+
+void CountPage::show_how() {
+    const CountRow* row = m_rows->find(table()->current_id());
+    std::vector<work::How> hows;
+    if (row != nullptr && row->mites.value) {
+        work::CountLine typed;
+        typed.kind = kind();
+        typed.mites = *row->mites.value;
+        typed.bees = row->bees_in_sample();
+        typed.days = row->days.value;
+        typed.figures = row->figures;
+        hows.push_back(work::how_mite_rate(typed));
+    } else if (row != nullptr && row->line.last_count) {
+        hows.push_back(work::how_mite_rate(*row->line.last_count));
+    }
+    tell_how(hows, row == nullptr ? QString() : YardWords::hive(row->line.entry.name, row->line.entry.hives));
 }
 
 work::CountEntry CountPage::entry() const {

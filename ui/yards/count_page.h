@@ -22,6 +22,7 @@ public:
 
 protected:
     void figure() override;
+    void show_how() override;
     void refused_at(int index, const QString& part, const QString& words) override;
 
 private:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/count_rows.h"
 
+#include "ui/yards/mite_words.h"
 #include "ui/yards/yard_words.h"
 
 namespace soakbook::ui {
@@ -75,14 +76,7 @@ std::vector<Column<CountRow>> CountGrid::columns(const Desk& desk, std::function
     //: Column: mites on a hundred bees, or mites a day
     rate.header = tr("Rate and 95 % interval");
     rate.text = [ways](const CountRow& row) {
-        const QString rate_words = YardWords::rate(row.figures, *ways);
-        if (!row.figures.over_threshold) {
-            return rate_words;
-        }
-        //: %1 a mite rate, against the threshold in Set-up
-        return *row.figures.over_threshold ? tr("%1, over your threshold").arg(rate_words)
-                                           //: %1 a mite rate, against the threshold in Set-up
-                                           : tr("%1, under your threshold").arg(rate_words);
+        return MiteWords::against_threshold(row.figures, *ways);
     };
 
     Column<CountRow>& note = columns[count_note];

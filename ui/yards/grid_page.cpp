@@ -3,6 +3,7 @@
 
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
+#include "ui/parts/how_button.h"
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/rows_model.h"
 #include "ui/parts/theme.h"
@@ -19,7 +20,7 @@ namespace soakbook::ui {
 GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, const QString& enter_words, QWidget* parent)
     : QWidget(parent), m_desk(desk), m_scroll(new PageScroll), m_sentence(new Sentence), m_form(new FormFrame(desk)),
       m_heading(make_label({}, Type::heading, nullptr, true)), m_aside(make_soft_label({}, Type::body)), m_buttons(new FlowLayout(8, 8)),
-      m_complaint(make_label({}, Type::body, nullptr, true)), m_table(new LowTable(QStringLiteral("yards/") + name, spoken_name, 6)),
+      m_how(new HowButton), m_complaint(make_label({}, Type::body, nullptr, true)), m_table(new LowTable(QStringLiteral("yards/") + name, spoken_name, 6)),
       m_cautions(new QVBoxLayout) {
     setObjectName(name + QStringLiteral("_page"));
     auto* whole = new QVBoxLayout(this);
@@ -36,7 +37,9 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
     m_scroll->column()->addLayout(m_cautions);
 
     m_aside->setWordWrap(false);
+    m_how->setObjectName(name + QStringLiteral("_how"));
     m_buttons->addWidget(m_aside);
+    m_buttons->addWidget(m_how);
     //: A button that goes back to the yard
     QPushButton* away = add_button(tr("Back"), name + QStringLiteral("_back"));
     connect(away, &QPushButton::clicked, this, &GridPage::left);
@@ -56,7 +59,11 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
     auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), this);
     back->setContext(Qt::WidgetWithChildrenShortcut);
     connect(back, &QShortcut::activated, this, &GridPage::left);
-    connect(m_form, &FormFrame::edited, this, &GridPage::figure);
+    connect(m_form, &FormFrame::edited, this, [this] {
+        figure();
+        show_how();
+    });
+    connect(m_table, &RecordTable::current_changed, this, &GridPage::show_how);
 }
 
 void GridPage::lay_form() {
@@ -154,6 +161,10 @@ QString GridPage::number_wanted() {
 void GridPage::set_complaint(const QString& words) {
     m_complaint->setText(words);
     m_complaint->setVisible(!words.isEmpty());
+}
+
+void GridPage::tell_how(const std::vector<work::How>& hows, const QString& of) {
+    m_how->set_hows(hows, m_desk, of);
 }
 
 void GridPage::go_to(qint64 row_id, int column) {

@@ -3,6 +3,7 @@
 // Enter walk it, a digit begins to type, Ctrl+Enter enters the whole of it, Esc goes back and keeps what was typed.
 #pragma once
 
+#include "core/work/how.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/form.h"
 #include "ui/parts/rows_model.h"
@@ -16,6 +17,7 @@ class QVBoxLayout;
 namespace soakbook::ui {
 
 class FlowLayout;
+class HowButton;
 class LowTable;
 class PageScroll;
 class RecordTable;
@@ -67,6 +69,10 @@ protected:
     void note_typing();
     /// Computes what follows from the typing, once for several keys.
     virtual void figure() = 0;
+    /// Tells how the figures of the row with the keyboard came about, with tell_how.
+    virtual void show_how() = 0;
+    /// `of` is the hive whose figures they are; none put the button away.
+    void tell_how(const std::vector<work::How>& hows, const QString& of);
     /// Call it when all fields are in: what is refused in a row is said under the head.
     void show_grid_refusals();
 
@@ -81,6 +87,7 @@ private:
     QLabel* m_heading;
     QLabel* m_aside;
     FlowLayout* m_buttons;
+    HowButton* m_how;
     QLabel* m_complaint;
     LowTable* m_table;
     std::vector<int> m_may_go;

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/hive_story.h"
 
+#include "core/work/how_yards.h"
 #include "ui/parts/flow_layout.h"
+#include "ui/parts/how_button.h"
 #include "ui/parts/icons.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/corrections.h"
 #include "ui/yards/hive_form.h"
 #include "ui/yards/low_table.h"
+#include "ui/yards/mite_words.h"
 #include "ui/yards/place_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -22,7 +25,7 @@ namespace soakbook::ui {
 using Kind = work::HiveEvent::Kind;
 
 HiveStory::HiveStory(Desk& desk, QWidget* parent)
-    : Card(QString(), parent), m_desk(desk), m_sentence(new Sentence),
+    : Card(QString(), parent), m_desk(desk), m_sentence(new Sentence), m_how(new HowButton),
       //: Read aloud: the table of what happened to a hive
       m_table(new LowTable(QStringLiteral("yards/story"), tr("What happened to this hive"), 2)),
       m_rows(new RowsModel<Line>(columns(), [](const Line& line) { return line.id; }, this)) {
@@ -33,7 +36,12 @@ HiveStory::HiveStory(Desk& desk, QWidget* parent)
     auto* around = new QWidget;
     auto* column = new QVBoxLayout(around);
     column->setContentsMargins(card_padding, 0, card_padding, 8);
-    column->addWidget(m_sentence);
+    auto* said = new QHBoxLayout;
+    said->setSpacing(16);
+    said->addWidget(m_sentence, 1);
+    said->addWidget(m_how, 0, Qt::AlignTop);
+    column->addLayout(said);
+    m_how->setObjectName(QStringLiteral("story_how"));
     this->column()->addWidget(around);
     this->column()->addWidget(m_table, 1);
     m_table->setObjectName(QStringLiteral("story_table"));
@@ -42,7 +50,10 @@ HiveStory::HiveStory(Desk& desk, QWidget* parent)
     m_table->set_rows_model(m_rows);
     //: What stands in the empty story of a hive
     m_table->set_empty_text(tr("Nothing yet. Strips in and out, counts and moves of this hive will stand here."));
-    connect(m_table, &RecordTable::current_changed, this, &HiveStory::settle_buttons);
+    connect(m_table, &RecordTable::current_changed, this, [this] {
+        settle_buttons();
+        show_how();
+    });
     connect(m_table, &RecordTable::opened, this, [this] { m_correct->animateClick(); });
     auto* away = new QShortcut(QKeySequence(Qt::Key_Escape), this);
     away->setContext(Qt::WidgetWithChildrenShortcut);
@@ -201,6 +212,10 @@ void HiveStory::refresh() {
             //: Rich text; %1 the days to pull; %n strips
             m_sentence->add(tr("<b>%n</b> strips hang, to be pulled %1", nullptr, found->strips).arg(YardWords::days(found->pull_from, found->pull_by, m_desk)));
         }
+        if (found->last_count) {
+            //: Rich text; %1 the rate of the last mite count
+            m_sentence->add(tr("last count %1").arg(MiteWords::against_threshold(found->last_count->figures, m_desk)));
+        }
         if (found->no_harvest_before) {
             //: Rich text; %1 a day
             m_sentence->add(tr("no harvest before <b>%1</b>").arg(YardWords::day(*found->no_harvest_before, m_desk)));
@@ -215,6 +230,41 @@ void HiveStory::refresh() {
     }
     m_place->setVisible(hive->state == work::StateOfHive::alive);
     settle_buttons();
+    show_how();
+}
+
+void HiveStory::show_how() {
+    const work::HiveEvent* event = chosen();
+    std::vector<work::How> hows;
+    const auto add_window = [&](work::PlacementId placement) {
+        const auto window = work::how_pull_window(m_desk.workbook(), placement);
+        if (window && std::none_of(hows.begin(), hows.end(), [&](const work::How& how) { return how.facts == window->facts; })) {
+            hows.push_back(*window);
+        }
+    };
+    if (event != nullptr && event->kind == Kind::strips_in) {
+        add_window(event->placement);
+    } else {
+        for (const Line& line : m_rows->rows()) {
+            if (line.event.kind == Kind::strips_in && is_hanging(line.event)) {
+                add_window(line.event.placement);
+            }
+        }
+    }
+    const auto counts = m_hive ? work::counts(m_desk.workbook(), m_hive, {}) : std::vector<work::CountLine>{};
+    const bool is_count = event != nullptr && event->kind == Kind::count && !event->made_void;
+    const auto count = std::find_if(counts.begin(), counts.end(), [&](const work::CountLine& line) { return !is_count || line.id == event->count; });
+    if (count != counts.end()) {
+        hows.push_back(work::how_mite_rate(*count));
+    }
+    m_how->set_hows(hows, m_desk, m_name);
+}
+
+bool HiveStory::is_hanging(const work::HiveEvent& strips_in) const {
+    const std::vector<Line>& lines = m_rows->rows();
+    return !strips_in.made_void && std::none_of(lines.begin(), lines.end(), [&](const Line& line) {
+        return line.event.kind == Kind::strips_out && line.event.placement == strips_in.placement;
+    });
 }
 
 const work::HiveEvent* HiveStory::chosen() const {

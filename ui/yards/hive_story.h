@@ -11,6 +11,7 @@ class QPushButton;
 
 namespace soakbook::ui {
 
+class HowButton;
 class RecordTable;
 
 class HiveStory : public Card {
@@ -35,12 +36,15 @@ private:
     QString what(const work::HiveEvent& event) const;
     void make_buttons();
     void settle_buttons();
+    void show_how();
+    bool is_hanging(const work::HiveEvent& strips_in) const;
     const work::HiveEvent* chosen() const;
 
     Desk& m_desk;
     work::HiveId m_hive;
     QString m_name;
     Sentence* m_sentence;
+    HowButton* m_how;
     RecordTable* m_table;
     RowsModel<Line>* m_rows;
     QPushButton* m_correct;

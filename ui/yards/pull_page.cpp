@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/pull_page.h"
 
+#include "core/work/how_yards.h"
 #include "core/work/yards_view.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/day_field.h"
@@ -77,6 +78,7 @@ void PullPage::refresh() {
     }
     m_rows->set_rows(std::move(rows));
     figure();
+    show_how();
     Q_EMIT title_changed();
 }
 
@@ -119,6 +121,13 @@ void PullPage::figure() {
     const auto exceptions = std::count_if(rows.begin(), rows.end(), [](const PullRow& row) { return row.is_exception(); });
     //: How many rows were typed over
     set_aside(exceptions == 0 ? QString() : tr("%n exceptions", nullptr, static_cast<int>(exceptions)));
+}
+
+void PullPage::show_how() {
+    const PullRow* row = m_rows->find(table()->current_id());
+    const auto window = row == nullptr ? std::nullopt : work::how_pull_window(desk().workbook(), row->line.placement);
+    tell_how(window ? std::vector<work::How>{*window} : std::vector<work::How>{},
+             row == nullptr ? QString() : YardWords::hive(row->line.hive_name, row->line.hives));
 }
 
 work::PullEntry PullPage::entry() {

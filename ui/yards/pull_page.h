@@ -24,6 +24,7 @@ Q_SIGNALS:
 
 protected:
     void figure() override;
+    void show_how() override;
     void refused_at(int index, const QString& part, const QString& words) override;
 
 private:

@@ -2,6 +2,7 @@
 #include "ui/yards/round_form.h"
 
 #include "core/work/figures.h"
+#include "core/work/how_yards.h"
 #include "core/work/setup.h"
 #include "core/work/yards_view.h"
 #include "ui/parts/bees_per_strip_field.h"
@@ -13,6 +14,7 @@
 #include "ui/parts/text_field.h"
 #include "ui/yards/named_field.h"
 #include "ui/yards/yard_checklist.h"
+#include "ui/yards/yard_form.h"
 #include "ui/yards/yard_words.h"
 
 namespace soakbook::ui {
@@ -49,6 +51,17 @@ void RoundForm::make_fields() {
     m_name->set_placeholder(tr("Late summer"));
     //: Field: the day a round starts
     m_on = named(f->add(tr("Day"), new DayField(m_desk, f), QStringLiteral("planned_on")), "round_on");
+    //: Field: the yards of a round
+    m_yards = f->add_wide(tr("Yards"), new YardChecklist(yards(), f), QStringLiteral("yards"));
+    connect(m_yards, &YardChecklist::wants_first, this, &RoundForm::add_first_yard);
+    //: Field: the kind of strips
+    m_kind = named(f->add(tr("Strips"), new ChoiceField(f), QStringLiteral("strip_kind")), "round_strip_kind");
+    for (const work::StripKindEntry& kind : work::strip_kinds(m_desk.workbook())) {
+        m_kind->add(kind.name, qint64{kind.id.value});
+    }
+}
+
+std::vector<YardChecklist::Yard> RoundForm::yards() const {
     std::vector<YardChecklist::Yard> yards;
     for (const work::YardLine& yard : work::yard_lines(m_desk.workbook(), m_desk.today())) {
         if (yard.active) {
@@ -56,13 +69,16 @@ void RoundForm::make_fields() {
             yards.push_back({yard.id, yard.name, tr("%n hives", nullptr, yard.hives)});
         }
     }
-    //: Field: the yards of a round
-    m_yards = f->add_wide(tr("Yards"), new YardChecklist(yards, f), QStringLiteral("yards"));
-    //: Field: the kind of strips
-    m_kind = named(f->add(tr("Strips"), new ChoiceField(f), QStringLiteral("strip_kind")), "round_strip_kind");
-    for (const work::StripKindEntry& kind : work::strip_kinds(m_desk.workbook())) {
-        m_kind->add(kind.name, qint64{kind.id.value});
-    }
+    return yards;
+}
+
+void RoundForm::add_first_yard() {
+    open_yard_form(this, m_desk, {}, [this](work::YardId yard) {
+        m_yards->set_yards(yards());
+        m_yards->set_value({yard});
+        m_yards->take_focus();
+        show_result();
+    });
 }
 
 void RoundForm::make_rule_fields() {
@@ -208,6 +224,9 @@ void RoundForm::say_figures(const work::RoundFigures& figures) {
                             //: After a verdict; %1 strips
                             tr("%1 are ready and in date on that day.").arg(figures.ready));
     }
+    std::vector<work::How> hows = work::how_dose(entry(), figures);
+    hows.push_back(work::how_pull_window(m_on->value().value_or(m_desk.today()), figures.pull_from, figures.pull_by));
+    result->set_how(hows, m_desk);
     QStringList next;
     if (figures.hives_without_figure > 0) {
         //: What to do next: the rule needs brood boxes or frames that were not said

@@ -5,6 +5,7 @@
 
 #include "core/work/round.h"
 #include "ui/parts/form_dialog.h"
+#include "ui/yards/yard_checklist.h"
 
 #include <functional>
 
@@ -17,7 +18,6 @@ class DayField;
 class Desk;
 class NoteField;
 class TextField;
-class YardChecklist;
 
 class RoundForm : public FormDialog {
     Q_OBJECT
@@ -28,6 +28,8 @@ public:
 
 private:
     void make_fields();
+    std::vector<YardChecklist::Yard> yards() const;
+    void add_first_yard();
     void make_rule_fields();
     void make_window_fields();
     void fill(const work::RoundEntry& entry);

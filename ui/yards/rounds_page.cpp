@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/rounds_page.h"
 
+#include "core/work/how_yards.h"
+#include "core/work/mite_change.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
+#include "ui/parts/how_button.h"
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/low_table.h"
+#include "ui/yards/mite_words.h"
 #include "ui/yards/round_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -33,7 +37,7 @@ RoundsPage::RoundsPage(Desk& desk, QWidget* parent)
       m_table(new LowTable(QStringLiteral("yards/rounds"), tr("Rounds"), 3)), m_rows(nullptr), m_yards_card(new Card),
       //: Read aloud: the table of a round's yards
       m_yards_table(new LowTable(QStringLiteral("yards/round_yards"), tr("Yards of the round"), 2)), m_yard_rows(nullptr),
-      m_complaint(make_label({}, Type::body, nullptr, true)) {
+      m_mites_row(new QWidget), m_mites(make_soft_label({}, Type::body)), m_how(new HowButton), m_complaint(make_label({}, Type::body, nullptr, true)) {
     setObjectName(QStringLiteral("rounds_page"));
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -102,6 +106,16 @@ void RoundsPage::make_yards() {
     m_yards_table->set_stretched_column(0);
     m_yards_table->set_rows_model(m_yard_rows);
     m_yards_card->column()->addWidget(m_yards_table, 1);
+    m_mites->setObjectName(QStringLiteral("round_mites"));
+    m_how->setObjectName(QStringLiteral("round_mites_how"));
+    auto* around = new QVBoxLayout(m_mites_row);
+    around->setContentsMargins(card_padding, 8, card_padding, 12);
+    auto* said = new QHBoxLayout;
+    said->setSpacing(16);
+    said->addWidget(m_mites, 1);
+    said->addWidget(m_how, 0, Qt::AlignTop);
+    around->addLayout(said);
+    m_yards_card->column()->addWidget(m_mites_row);
     scroll->column()->addWidget(m_yards_card, 2);
     scroll->column()->addWidget(new Caution(YardWords::harvest_caution()));
 
@@ -221,11 +235,28 @@ void RoundsPage::show_chosen() {
     if (!m_yards_table->currentIndex().isValid() && m_yard_rows->rowCount() > 0) {
         m_yards_table->setCurrentIndex(m_yard_rows->index(0, 0));
     }
+    show_mites(*round);
     m_in->setVisible(!round->closed);
     m_sheet->setVisible(!round->closed);
     m_load->setVisible(!round->closed);
     m_change->setVisible(!round->closed && round->strips_in == 0);
     m_close->setVisible(!round->closed);
+}
+
+void RoundsPage::show_mites(const work::RoundLine& round) {
+    m_mites_row->setVisible(round.strips_in > 0);
+    QStringList said;
+    std::vector<work::How> hows;
+    work::MiteChange change;
+    for (const auto kind : {work::MiteCountKind::wash, work::MiteCountKind::powder, work::MiteCountKind::drop}) {
+        change = round.strips_in > 0 ? work::mite_change(m_desk.workbook(), round.id, kind) : work::MiteChange{};
+        if (change.says != work::MiteChangeSays::no_counts) {
+            said += MiteWords::change(change, m_desk);
+            hows.push_back(work::how_mite_change(change));
+        }
+    }
+    m_mites->setText(said.isEmpty() ? MiteWords::change(change, m_desk) : said.join(QLatin1Char('\n')));
+    m_how->set_hows(hows, m_desk);
 }
 
 } // namespace soakbook::ui

@@ -18,6 +18,7 @@ namespace soakbook::ui {
 
 class Card;
 class EmptyPage;
+class HowButton;
 class NoticeBar;
 class RecordTable;
 class Sentence;
@@ -52,6 +53,7 @@ private:
     void make_rounds();
     void make_yards();
     void show_chosen();
+    void show_mites(const work::RoundLine& round);
     void close_chosen();
     const work::RoundLine* chosen() const;
 
@@ -65,6 +67,9 @@ private:
     Card* m_yards_card;
     RecordTable* m_yards_table;
     RowsModel<YardOfRound>* m_yard_rows;
+    QWidget* m_mites_row;
+    QLabel* m_mites; ///< what the round did to the mites
+    HowButton* m_how;
     QLabel* m_complaint;
     QPushButton* m_in;
     QPushButton* m_sheet;

@@ -2,6 +2,7 @@
 #include "ui/yards/visit_page.h"
 
 #include "core/work/hives.h"
+#include "core/work/how_yards.h"
 #include "core/work/round.h"
 #include "core/work/store_view.h"
 #include "ui/parts/cards.h"
@@ -146,6 +147,7 @@ void VisitPage::plan() {
         return;
     }
     m_plan = *planned;
+    m_rule = work::round_entry(desk().workbook(), m_round);
     show_plan();
 }
 
@@ -171,6 +173,7 @@ void VisitPage::show_plan() {
     //: Heading of the grid; %1 a day
     set_heading(tr("Visit of %1, as planned unless typed over").arg(YardWords::day(m_plan.on, desk())));
     figure();
+    show_how();
     Q_EMIT title_changed();
 }
 
@@ -181,6 +184,18 @@ void VisitPage::figure() {
     //: How many hives were typed over
     set_aside(exceptions == 0 ? QString() : tr("%n exceptions", nullptr, static_cast<int>(exceptions)));
     form()->set_shown(QStringLiteral("past_limit_reason"), any_bag_past_limit() || !m_reason->is_empty());
+}
+
+void VisitPage::show_how() {
+    const VisitRow* row = m_rows->find(table()->current_id());
+    std::vector<work::How> hows;
+    if (row != nullptr) {
+        if (const auto dose = work::how_dose(m_rule, row->line)) {
+            hows.push_back(*dose);
+        }
+        hows.push_back(work::how_pull_window(m_plan.on, m_plan.pull_from, m_plan.pull_by));
+    }
+    tell_how(hows, row == nullptr ? QString() : YardWords::hive(row->line.name, row->line.hives));
 }
 
 void VisitPage::fill_bags() {

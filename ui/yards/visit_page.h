@@ -2,6 +2,7 @@
 // Strips in: a yard of a round as a grid, as planned unless typed over.
 #pragma once
 
+#include "core/work/round.h"
 #include "ui/yards/grid_page.h"
 #include "ui/yards/visit_rows.h"
 
@@ -27,6 +28,7 @@ Q_SIGNALS:
 
 protected:
     void figure() override;
+    void show_how() override;
     void refused_at(int index, const QString& part, const QString& words) override;
 
 private:
@@ -52,6 +54,7 @@ private:
     work::RoundId m_round;
     work::YardId m_yard;
     work::VisitPlan m_plan;
+    work::RoundEntry m_rule;
     std::vector<work::HiveId> m_sent; ///< the hives of the entry that was sent last, in its order
 };
 

@@ -7,16 +7,31 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 
 #include <algorithm>
 
 namespace soakbook::ui {
 
-YardChecklist::YardChecklist(const std::vector<Yard>& yards, QWidget* parent) : Field(parent), m_list(new QWidget(this)) {
-    auto* grid = new QGridLayout(m_list);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(24);
-    grid->setVerticalSpacing(0);
+YardChecklist::YardChecklist(const std::vector<Yard>& yards, QWidget* parent)
+    : Field(parent), m_list(new QWidget(this)), m_grid(new QGridLayout(m_list)) {
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(24);
+    m_grid->setVerticalSpacing(0);
+    row()->addWidget(m_list, 1);
+    set_yards(yards);
+}
+
+void YardChecklist::set_yards(const std::vector<Yard>& yards) {
+    for (QWidget* shown : m_list->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        m_grid->removeWidget(shown);
+        shown->hide();
+        // One of them may have the word just now.
+        shown->deleteLater();
+    }
+    m_boxes.clear();
+    m_ids.clear();
+    m_first = nullptr;
     int at = 0;
     for (const Yard& yard : yards) {
         //: A yard to tick; %1 its name, %2 what is said of it softly, such as "20 hives"
@@ -24,20 +39,26 @@ YardChecklist::YardChecklist(const std::vector<Yard>& yards, QWidget* parent) : 
         box->setMinimumHeight(scaled(control_height));
         box->setObjectName(QStringLiteral("round_yard_%1").arg(yard.id.value));
         connect(box, &QCheckBox::clicked, this, &YardChecklist::note_edit);
-        grid->addWidget(box, at / 2, at % 2);
+        m_grid->addWidget(box, at / 2, at % 2);
         ++at;
         m_boxes.push_back(box);
         m_ids.push_back(yard.id);
     }
+    m_grid->setColumnStretch(1, yards.empty() ? 1 : 0);
     if (yards.empty()) {
-        //: In place of a list of yards
-        grid->addWidget(make_soft_label(tr("No yard yet: add one first."), Type::body, m_list), 0, 0);
+        //: In place of a list of yards, before a button that adds one
+        m_grid->addWidget(make_soft_label(tr("No yard yet."), Type::body, m_list, false), 0, 0);
+        //: Button in place of a list of yards
+        m_first = new QPushButton(tr("Add the first yard"), m_list);
+        m_first->setObjectName(QStringLiteral("round_first_yard"));
+        m_first->setAutoDefault(false);
+        connect(m_first, &QPushButton::clicked, this, &YardChecklist::wants_first);
+        m_grid->addWidget(m_first, 0, 1, Qt::AlignLeft);
     }
-    row()->addWidget(m_list, 1);
 }
 
 QWidget* YardChecklist::editor() const {
-    return m_boxes.empty() ? m_list : m_boxes.front();
+    return m_boxes.empty() ? static_cast<QWidget*>(m_first) : m_boxes.front();
 }
 
 void YardChecklist::set_name(const QString& name) {
