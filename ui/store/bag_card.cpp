@@ -3,9 +3,11 @@
 
 #include "ui/papers/bag_labels.h"
 #include "ui/parts/flow_layout.h"
+#include "ui/parts/how_button.h"
 #include "ui/parts/theme.h"
 #include "ui/store/bag_facts.h"
 #include "ui/store/bag_forms.h"
+#include "ui/store/bag_hows.h"
 #include "ui/store/bag_story.h"
 #include "ui/store/fact_grid.h"
 #include "ui/store/history_dialog.h"
@@ -21,12 +23,14 @@ namespace soakbook::ui {
 using work::BagState;
 
 BagCard::BagCard(Desk& desk, QWidget* parent)
-    : Card({}, parent), m_desk(desk), m_state(new StateMark(State::ready)), m_facts(new FactGrid),
+    : Card({}, parent), m_desk(desk), m_state(new StateMark(State::ready)), m_facts(new FactGrid), m_how(new HowButton(this)),
       m_buttons(new QWidget), m_flow(new FlowLayout(6, 6, m_buttons)), m_story_head(nullptr),
       m_story(new BagStory(desk)) {
     setObjectName(QStringLiteral("bag_card"));
     add_head_widget(m_state);
     column()->addWidget(m_facts);
+    m_how->setObjectName(QStringLiteral("bag_how"));
+    column()->addWidget(m_how, 0, Qt::AlignLeft);
     make_buttons();
     column()->addWidget(m_buttons);
     //: Heading of a list of what happened to a bag
@@ -134,6 +138,7 @@ void BagCard::show_bags(const std::vector<work::BagLine>& bags) {
         set_heading(tr("%n bag(s) chosen", nullptr, static_cast<int>(bags.size())));
         m_facts->set_facts(facts_of_several(m_desk, bags));
     }
+    m_how->set_hows(one ? bag_hows(m_desk, bag()) : std::vector<work::How>{}, m_desk);
     const bool has_story = one && bag().state != BagState::reserved;
     m_story_head->setVisible(has_story);
     m_story->setVisible(has_story);

@@ -19,6 +19,7 @@ namespace soakbook::ui {
 class BagStory;
 class FactGrid;
 class FlowLayout;
+class HowButton;
 
 class BagCard : public Card {
     Q_OBJECT
@@ -54,6 +55,7 @@ private:
     std::vector<work::BagLine> m_bags;
     StateMark* m_state;
     FactGrid* m_facts;
+    HowButton* m_how;
     QWidget* m_buttons;
     FlowLayout* m_flow;
     QWidget* m_story_head;

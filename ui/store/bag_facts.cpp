@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/store/bag_facts.h"
 
+#include "ui/store/bag_hows.h"
 #include "ui/store/store_words.h"
 
 #include <QCoreApplication>
@@ -57,6 +58,10 @@ std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag) {
     facts.push_back({BagFactsWords::tr("Strength"), bag.strength ? desk.percent(*bag.strength) : QString()});
     //: Name of a fact of a bag: weight of what is in it, when it was sealed
     facts.push_back({BagFactsWords::tr("Packed weight"), bag.net ? desk.large(*bag.net, strip_decimals) : QString()});
+    //: Name of a fact of a bag: how many strips its weight speaks for
+    facts.push_back({BagFactsWords::tr("By weight"), bag_count_words(desk, bag)});
+    //: Name of a fact of a bag: the hazard that its label states
+    facts.push_back({BagFactsWords::tr("Hazard"), bag_hazard_words(bag)});
     //: Name of a fact of a bag: the day it was sealed
     facts.push_back({BagFactsWords::tr("Sealed"), day_words(desk, bag.sealed_on)});
     //: Name of a fact of a bag: the day its rest ends
