@@ -15,16 +15,20 @@ namespace soakbook::ui {
 SafeCopiesPage::SafeCopiesPage(Desk& desk, const QString& folder) : m_desk(desk), m_folder(folder) {
     //: Head of a page of Set-up.
     auto* card = new Card(tr("Safe copies"));
-    //: Explains safe copies; nothing of computing.
-    card->column()->addWidget(make_soft_label(tr("When the workbook is closed, Soakbook copies it, reads the copy back in full, and keeps the newest twenty. "
-                                                 "They lie on this computer: carry one to another place now and then. To go back to one, open it like any workbook."),
-                                              Type::body));
+    const bool is_kept = !m_folder.isEmpty();
+    if (is_kept)
+        //: Explains safe copies; nothing of computing.
+        card->column()->addWidget(make_soft_label(tr("When the workbook is closed, Soakbook copies it, reads the copy back in full, and keeps the newest twenty. "
+                                                     "They lie on this computer: carry one to another place now and then. To go back to one, open it like any workbook."),
+                                                  Type::body));
     m_state = make_label({}, Type::body, nullptr, true);
     m_state->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_state->setObjectName(QStringLiteral("safe_copy_state"));
     card->column()->addWidget(m_state);
     //: A button.
     m_button = card->add_head_button(tr("Make a copy now"), true);
     m_button->setObjectName(QStringLiteral("safe_copy_now"));
+    m_button->setVisible(is_kept);
     m_answer = make_soft_label({}, Type::body);
     card->column()->addWidget(m_answer);
     column()->addWidget(card);
@@ -33,6 +37,11 @@ SafeCopiesPage::SafeCopiesPage(Desk& desk, const QString& folder) : m_desk(desk)
 }
 
 void SafeCopiesPage::refresh() {
+    if (m_folder.isEmpty()) {
+        //: In place of where safe copies are: the worked example is open
+        m_state->setText(tr("This is the example: what is entered here is not kept, and no copy is made of it. Your own workbook has its copies here."));
+        return;
+    }
     const work::SafeCopyState state = work::safe_copy_state(m_desk.workbook(), m_folder);
     if (state.path.isEmpty()) {
         //: %1 is a folder.
@@ -50,6 +59,6 @@ void SafeCopiesPage::copy_now() {
     refresh();
 }
 
-void SafeCopiesPage::take_focus() { m_button->setFocus(); }
+void SafeCopiesPage::take_focus() { (m_folder.isEmpty() ? static_cast<QWidget*>(m_state) : m_button)->setFocus(); }
 
 } // namespace soakbook::ui

@@ -13,7 +13,7 @@ class Desk;
 
 /// Ways out of this workbook, given by whoever opened it. What is empty is not offered.
 struct WorkbookDoors {
-    QString copy_folder;                   ///< where safe copies are kept
+    QString copy_folder;                   ///< where safe copies are kept; empty: this is the example, and none is kept of it
     std::function<void()> open_other;      ///< asks for a workbook and opens it in place of this one
     std::function<void()> make_new;        ///< shows the welcome
     std::function<void()> open_example;
