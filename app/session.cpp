@@ -95,7 +95,7 @@ tl::expected<void, QString> Session::open(const QString& path) {
 
 void Session::show_frame() {
     if (!m_frame) {
-        const QString folder = m_example ? m_example->filePath(QStringLiteral("safe copies")) : m_copy_folder;
+        const QString folder = m_example ? QString() : m_copy_folder;
         const auto later = [this](auto what) { return [this, what] { QTimer::singleShot(0, this, what); }; };
         const ui::WorkbookDoors doors{folder, later([this] { ask_for_workbook(); }), later([this] { welcome(); }), later([this] {
                                           if (auto opened = open_example(); !opened)
