@@ -2,6 +2,56 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en_GB">
 <context>
+    <name>AccountWords</name>
+    <message>
+        <source>Lost: %1</source>
+        <extracomment>A part of a batch's liquid: a named loss; %1 what it was</extracomment>
+        <translation>Verlust: %1</translation>
+    </message>
+    <message>
+        <source>Lost: %1, %2</source>
+        <extracomment>A part of a batch's liquid: a named loss; %1 what it was, %2 a note</extracomment>
+        <translation>Verlust: %1, %2</translation>
+    </message>
+    <message>
+        <source>Went in</source>
+        <extracomment>A part of a batch's liquid: all that was weighed into the tank</extracomment>
+        <translation>Hineingegeben</translation>
+    </message>
+    <message>
+        <source>Taken up by bagged strips</source>
+        <extracomment>A part of a batch's liquid</extracomment>
+        <translation>Von abgepackten Streifen aufgenommen</translation>
+    </message>
+    <message>
+        <source>Free in the bags</source>
+        <extracomment>A part of a batch's liquid: liquid that lies free in bags</extracomment>
+        <translation>Frei in den Beuteln</translation>
+    </message>
+    <message>
+        <source>In pails</source>
+        <extracomment>A part of a batch's liquid</extracomment>
+        <translation>In Eimern</translation>
+    </message>
+    <message>
+        <source>Not accounted for yet</source>
+        <extracomment>A part of a batch's liquid, of a batch whose leftovers are not poured yet</extracomment>
+        <translation>Noch nicht abgerechnet</translation>
+    </message>
+    <message>
+        <source>Unexplained</source>
+        <translation>Ungeklärt</translation>
+    </message>
+    <message>
+        <source>acid in a strip</source>
+        <translation>Säure je Streifen</translation>
+    </message>
+    <message>
+        <source>taken up by a strip</source>
+        <translation>aufgenommen je Streifen</translation>
+    </message>
+</context>
+<context>
     <name>BagColumns</name>
     <message>
         <source>Days</source>
@@ -161,6 +211,16 @@ Name of a fact of several bags: their strips together</extracomment>
         <extracomment>Name of a fact of several bags: their codes</extracomment>
         <translation>Beutel</translation>
     </message>
+    <message>
+        <source>By weight</source>
+        <extracomment>Name of a fact of a bag: how many strips its weight speaks for</extracomment>
+        <translation>Nach Gewicht</translation>
+    </message>
+    <message>
+        <source>Hazard</source>
+        <extracomment>Name of a fact of a bag: the hazard that its label states</extracomment>
+        <translation>Gefahrenhinweise</translation>
+    </message>
 </context>
 <context>
     <name>BagFactsWords</name>
@@ -184,6 +244,19 @@ Name of a fact of several bags: their strips together</extracomment>
         <source>counted anew %1</source>
         <extracomment>The count of a bag was put right; %1 a number with its sign</extracomment>
         <translation>nachgezählt %1</translation>
+    </message>
+</context>
+<context>
+    <name>BagHows</name>
+    <message>
+        <source>none by its strength</source>
+        <extracomment>The hazard of a liquid so weak that its label states none</extracomment>
+        <translation>keine bei diesem Gehalt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>The hazard that a label states; %1 "DANGER", %2 numbers of hazard statements: "H302, H318"</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1040,33 +1113,6 @@ What was corrected.</extracomment>
 <context>
     <name>CommandLine</name>
     <message>
-        <source>Soakbook, the workbook for home-made varroa strips
-
-soakbook                       opens the workbook used last, or the welcome
-soakbook FILE                  opens that workbook
-soakbook --example             opens a copy of the worked example
-soakbook --write-example FILE  writes the worked example to a new file
-soakbook --tour FOLDER [FILE]  saves pictures of every page to a folder, of the
-                               example or of that workbook, and changes nothing
-soakbook --on DATE             takes that day (2026-10-03) for today
-soakbook --help                this text
-soakbook --version             the version
-</source>
-        <extracomment>Shown by "soakbook --help". The words that begin with -- and SOAKBOOK stay as they are; FILE, FOLDER and DATE are translated alike in both columns.</extracomment>
-        <translation>Soakbook, das Arbeitsbuch für selbst gemachte Varroa-Streifen
-
-soakbook                           öffnet das zuletzt benutzte Arbeitsbuch oder die Begrüßung
-soakbook DATEI                     öffnet dieses Arbeitsbuch
-soakbook --example                 öffnet eine Kopie des fertigen Beispiels
-soakbook --write-example DATEI     schreibt das fertige Beispiel in eine neue Datei
-soakbook --tour ORDNER [DATEI]     speichert Bilder aller Seiten in einem Ordner, vom
-                                   Beispiel oder von diesem Arbeitsbuch, ändert nichts
-soakbook --on TAG                  nimmt diesen Tag (2026-10-03) als heute
-soakbook --help                    dieser Text
-soakbook --version                 die Version
-</translation>
-    </message>
-    <message>
         <source>--write-example needs the name of a new file.</source>
         <extracomment>A command line sentence; --write-example stays as it is.</extracomment>
         <translation>--write-example braucht den Namen einer neuen Datei.</translation>
@@ -1090,6 +1136,36 @@ soakbook --version                 die Version
         <source>One workbook at a time: "%1" is one too many.</source>
         <extracomment>A command line sentence; %1 is the file name that is too much.</extracomment>
         <translation>Nur ein Arbeitsbuch auf einmal: „%1“ ist eines zu viel.</translation>
+    </message>
+    <message>
+        <source>Soakbook, the workbook for home-made varroa strips
+
+soakbook                       opens the workbook used last, or the welcome
+soakbook FILE                  opens that workbook
+soakbook --example             opens a copy of the worked example
+soakbook --write-example FILE  writes the worked example to a new file
+soakbook --tour FOLDER [FILE]  saves pictures of every page to a folder, of the
+                               example or of that workbook, and changes nothing
+soakbook --verify FILE         checks that workbook, a line for each check; ends
+                               with 0 sound, 1 damaged, 2 cannot be read
+soakbook --safe-copy FILE TO   copies that workbook, checked, to the new file TO;
+                               ends with 0 copied, 1 damaged, 2 not read or written
+soakbook --on DATE             takes that day (2026-10-03) for today
+soakbook --help                this text
+soakbook --version             the version
+</source>
+        <extracomment>Shown by "soakbook --help". The words that begin with -- and SOAKBOOK stay as they are; FILE, TO, FOLDER and DATE are translated alike in both columns.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>--verify needs the name of a workbook to check.</source>
+        <extracomment>A command line sentence; --verify stays as it is.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>--safe-copy needs the name of a workbook and the name of a new file for its copy.</source>
+        <extracomment>A command line sentence; --safe-copy stays as it is.</extracomment>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -1283,6 +1359,86 @@ soakbook --version                 die Version
     </message>
 </context>
 <context>
+    <name>CostWords</name>
+    <message>
+        <source>the acid</source>
+        <extracomment>A material whose cost is not known, within a sentence</extracomment>
+        <translation>die Säure</translation>
+    </message>
+    <message>
+        <source>the glycerine</source>
+        <extracomment>A material whose cost is not known, within a sentence</extracomment>
+        <translation>das Glycerin</translation>
+    </message>
+    <message>
+        <source>the dry strips</source>
+        <extracomment>A material whose cost is not known, within a sentence</extracomment>
+        <translation>die trockenen Streifen</translation>
+    </message>
+    <message>
+        <source>the bags</source>
+        <extracomment>A material whose cost is not known, within a sentence</extracomment>
+        <translation>die Beutel</translation>
+    </message>
+    <message>
+        <source>the cost of %1</source>
+        <translation>die Kosten von %1</translation>
+    </message>
+    <message>
+        <source>which delivery %1 came from</source>
+        <extracomment>A material of which no delivery was written down; %1 "the acid"</extracomment>
+        <translation>die Lieferung für %1</translation>
+    </message>
+    <message>
+        <source>What a strip costs is not known: missing is %1. A delivery takes its cost in the Store, under Deliveries.</source>
+        <extracomment>Why the cost of a strip is not known; %1 what is missing, such as "the cost of GL-1048, which delivery the bags came from"</extracomment>
+        <translation>Was ein Streifen kostet, ist nicht bekannt. Es fehlt: %1. Die Kosten einer Lieferung werden im Lager unter „Lieferungen“ eingetragen.</translation>
+    </message>
+    <message>
+        <source>acid %1</source>
+        <extracomment>A part of what strips cost; %1 an amount of money</extracomment>
+        <translation>Säure %1</translation>
+    </message>
+    <message>
+        <source>glycerine %1</source>
+        <extracomment>A part of what strips cost; %1 an amount of money</extracomment>
+        <translation>Glycerin %1</translation>
+    </message>
+    <message>
+        <source>from pails %1</source>
+        <extracomment>A part of what strips cost: liquid of older batches; %1 an amount of money</extracomment>
+        <translation>aus Eimern %1</translation>
+    </message>
+    <message>
+        <source>dry strips %1</source>
+        <extracomment>A part of what strips cost; %1 an amount of money</extracomment>
+        <translation>trockene Streifen %1</translation>
+    </message>
+    <message>
+        <source>bags %1</source>
+        <extracomment>A part of what strips cost; %1 an amount of money</extracomment>
+        <translation>Beutel %1</translation>
+    </message>
+    <message>
+        <source>Known: %1</source>
+        <extracomment>After a sentence on what is missing; %1 parts such as "acid 31.10 · bags 3.00"</extracomment>
+        <translation>Bekannt: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>&lt;b&gt;A strip costs %1&lt;/b&gt;: %2 for %n strips.</source>
+        <extracomment>What a strip costs; %1 an amount of money, %2 that of all, %n strips</extracomment>
+        <translation>
+            <numerusform>&lt;b&gt;Ein Streifen kostet %1&lt;/b&gt;: %2 für %n Streifen.</numerusform>
+            <numerusform>&lt;b&gt;Ein Streifen kostet %1&lt;/b&gt;: %2 für %n Streifen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Liquid worth %1 is still in work.</source>
+        <extracomment>After what a strip costs, of a batch that is not closed; %1 an amount of money</extracomment>
+        <translation>Flüssigkeit im Wert von %1 ist noch in Arbeit.</translation>
+    </message>
+</context>
+<context>
     <name>CountGrid</name>
     <message>
         <source>Hive</source>
@@ -1320,19 +1476,42 @@ soakbook --version                 die Version
         <translation>Befall und 95-%-Bereich</translation>
     </message>
     <message>
-        <source>%1, over your threshold</source>
-        <extracomment>%1 a mite rate, against the threshold in Set-up</extracomment>
-        <translation>%1, über Ihrer Schwelle</translation>
-    </message>
-    <message>
-        <source>%1, under your threshold</source>
-        <extracomment>%1 a mite rate, against the threshold in Set-up</extracomment>
-        <translation>%1, unter Ihrer Schwelle</translation>
-    </message>
-    <message>
         <source>Note</source>
         <extracomment>Column</extracomment>
         <translation>Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>CountWords</name>
+    <message>
+        <source>over %1</source>
+        <extracomment>How sure a count by weight is; %1 is 99 %</extracomment>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>By weight the count cannot be told until some strips of this kind were weighed one by one.</source>
+        <extracomment>Why the strips of a bag cannot be counted by their weight</extracomment>
+        <translation>Nach Gewicht lässt sich die Zahl erst sagen, wenn einige Streifen dieser Sorte einzeln gewogen wurden.</translation>
+    </message>
+    <message>
+        <source>%1 as packed, %2 sure.</source>
+        <extracomment>A count by weight; %1 a number of strips, %2 how sure: "97 %" or "over 99 %"</extracomment>
+        <translation>%1 wie abgepackt, zu %2 sicher.</translation>
+    </message>
+    <message>
+        <source>%1 by weight, not %2: %3 sure. Count again.</source>
+        <extracomment>A count by weight; %1 the number of strips, %2 the number packed, %3 how sure: "97 %" or "over 99 %"</extracomment>
+        <translation>%1 nach Gewicht, nicht %2: zu %3 sicher. Noch einmal zählen.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 by weight: cannot tell.</source>
+        <extracomment>A count by weight; %1 the least and %2 the most strips it can be</extracomment>
+        <translation>Zwischen %1 und %2 nach Gewicht: nicht sicher zu sagen.</translation>
+    </message>
+    <message>
+        <source>Perhaps %1 by weight, only %2 sure: cannot tell.</source>
+        <extracomment>A count by weight; %1 the likeliest number of strips, %2 how sure: "72 %"</extracomment>
+        <translation>Vielleicht %1 nach Gewicht, nur zu %2 sicher: nicht sicher zu sagen.</translation>
     </message>
 </context>
 <context>
@@ -1341,6 +1520,73 @@ soakbook --version                 die Version
         <source>today</source>
         <extracomment>Stands in an empty field for a day</extracomment>
         <translation>heute</translation>
+    </message>
+</context>
+<context>
+    <name>DialWords</name>
+    <message numerus="yes">
+        <source>Dial less probe in this tank once it is warm: %1, from %n readings.</source>
+        <extracomment>How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
+        <translation>
+            <numerusform>Regler minus Fühler in diesem Tank, sobald er warm ist: %1, aus %n Ablesung.</numerusform>
+            <numerusform>Regler minus Fühler in diesem Tank, sobald er warm ist: %1, aus %n Ablesungen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</source>
+        <extracomment>How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
+        <translation>
+            <numerusform>Regler minus Fühler in diesem Tank, sobald er warm ist: %1 bis %2, aus %n Ablesung.</numerusform>
+            <numerusform>Regler minus Fühler in diesem Tank, sobald er warm ist: %1 bis %2, aus %n Ablesungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not higher, because of the ceiling of %1.</source>
+        <extracomment>Why the dial is not set higher; %1 a temperature</extracomment>
+        <translation>Nicht höher, wegen der Höchsttemperatur von %1.</translation>
+    </message>
+    <message>
+        <source>No further than one step beyond the dials seen so far.</source>
+        <extracomment>Why the dial is set no further away</extracomment>
+        <translation>Nicht weiter als einen Schritt über die bisherigen Reglerstellungen hinaus.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Set the dial to %1&lt;/b&gt; for %2 in the tank.</source>
+        <extracomment>The dial to set; %1 the dial, %2 the temperature wanted in the tank</extracomment>
+        <translation>&lt;b&gt;Den Regler auf %1 stellen&lt;/b&gt; für %2 im Tank.</translation>
+    </message>
+    <message>
+        <source>Expect %1 to %2 (95 %).</source>
+        <translation>Zu erwarten: %1 bis %2 (95 %).</translation>
+    </message>
+    <message>
+        <source>Expect about %1, going by a single offset.</source>
+        <translation>Zu erwarten: etwa %1, nach einer einzigen Abweichung.</translation>
+    </message>
+    <message>
+        <source>Expect %1 to %2: so few readings give a range, not a line.</source>
+        <extracomment>What to expect of the dial that is advised; %1 and %2 temperatures</extracomment>
+        <translation>Zu erwarten: %1 bis %2; so wenige Ablesungen ergeben einen Bereich, keine Gerade.</translation>
+    </message>
+    <message>
+        <source>Once the tank is warm, read dial and probe together: then the dial to set stands here.</source>
+        <extracomment>Why no dial is named for a tank</extracomment>
+        <translation>Sobald der Tank warm ist, Regler und Fühler zusammen ablesen: Dann steht hier, wie der Regler zu stellen ist.</translation>
+    </message>
+    <message>
+        <source>The temperatures wanted in the tank stand in Set-up; with them the dial follows.</source>
+        <extracomment>Why no dial is named for a tank</extracomment>
+        <translation>Die gewünschten Temperaturen im Tank stehen in der Einrichtung; aus ihnen folgt die Reglerstellung.</translation>
+    </message>
+    <message>
+        <source>The temperature wanted is above the ceiling, so no dial is named.</source>
+        <extracomment>Why no dial is named for a tank</extracomment>
+        <translation>Die gewünschte Temperatur liegt über der Höchsttemperatur, darum wird keine Reglerstellung genannt.</translation>
+    </message>
+    <message>
+        <source>No dial near those seen so far is sure to keep under the ceiling: set it low, and read often.</source>
+        <extracomment>Why no dial is named for a tank</extracomment>
+        <translation>Keine Reglerstellung nahe den bisherigen bleibt sicher unter der Höchsttemperatur: niedrig einstellen und oft ablesen.</translation>
     </message>
 </context>
 <context>
@@ -2674,6 +2920,839 @@ UN GHS P312</extracomment>
     </message>
 </context>
 <context>
+    <name>How</name>
+    <message>
+        <source>over %1</source>
+        <extracomment>A share that is all but 100 %; %1 is a share</extracomment>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <extracomment>A time span; %1 hours</extracomment>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <extracomment>A time span; %1 hours, %2 minutes</extracomment>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <extracomment>Under a formula; %1 where it comes from, such as a journal</extracomment>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Use by</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Verwendbar bis</translation>
+    </message>
+    <message>
+        <source>Use by = day sealed + months, on the same day of the month or its last day.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Verwendbar bis = Tag des Verschließens + Monate, am gleichen Tag des Monats oder an dessen letztem Tag.</translation>
+    </message>
+    <message>
+        <source>W3C XML Schema Part 2, appendix E; the months are common practice or the label’s</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>W3C XML Schema Part 2, Anhang E; die Monate sind übliche Praxis oder vom Etikett des Mittels</translation>
+    </message>
+    <message>
+        <source>%1 + %2 (months) = %3</source>
+        <extracomment>A sum with its numbers: %1 the day sealed, %2 months, %3 a day</extracomment>
+        <translation>%1 + %2 (Monate) = %3</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Ruhezeit</translation>
+    </message>
+    <message>
+        <source>Rest until = day sealed + days of rest.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Ruht bis = Tag des Verschließens + Tage Ruhezeit.</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>übliche Praxis, keine Quelle</translation>
+    </message>
+    <message>
+        <source>%1 + %2 (days) = %3</source>
+        <extracomment>A sum with its numbers: %1 the day sealed, %2 days, %3 a day</extracomment>
+        <translation>%1 + %2 (Tage) = %3</translation>
+    </message>
+    <message>
+        <source>Where the liquid went</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Wo die Flüssigkeit blieb</translation>
+    </message>
+    <message>
+        <source>Unexplained = went in − taken up by bagged strips − free in the bags − in pails − named losses.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Ungeklärt = hineingegeben − von abgepackten Streifen aufgenommen − frei in den Beuteln − in Eimern − benannte Verluste.</translation>
+    </message>
+    <message>
+        <source>conservation of mass; the limit is your own</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Erhaltung der Masse; die Grenze ist Ihre eigene</translation>
+    </message>
+    <message>
+        <source>%1 − %2 − %3 − %4 − %5 = %6</source>
+        <extracomment>A sum with its numbers: %1 went in, %2 in strips, %3 free in bags, %4 in pails, %5 losses, %6 unexplained</extracomment>
+        <translation>%1 − %2 − %3 − %4 − %5 = %6</translation>
+    </message>
+    <message>
+        <source>Limit: %7 of what went in</source>
+        <extracomment>A sum with its numbers: %7 a share</extracomment>
+        <translation>Grenze: %7 des Hineingegebenen</translation>
+    </message>
+    <message>
+        <source>Cost of a strip</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Kosten eines Streifens</translation>
+    </message>
+    <message>
+        <source>Cost of a strip = (acid + glycerine + carried by old liquid + dry strips + bags) ÷ strips. The cost of the liquid is shared over bags and pails by mass.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Kosten eines Streifens = (Säure + Glycerin + aus alter Flüssigkeit + trockene Streifen + Beutel) ÷ Streifen. Die Kosten der Flüssigkeit werden nach Masse auf Beutel und Eimer verteilt.</translation>
+    </message>
+    <message>
+        <source>(%1 + %2 + %3 + %4 + %5) ÷ %6 = %7</source>
+        <extracomment>A sum with its numbers: %1 acid, %2 glycerine, %3 old liquid, %4 dry strips, %5 bags, %6 strips, %7 cost</extracomment>
+        <translation>(%1 + %2 + %3 + %4 + %5) ÷ %6 = %7</translation>
+    </message>
+    <message>
+        <source>Strips in bags: %6; a cost behind them is not known yet</source>
+        <extracomment>A sum with its numbers: %6 strips</extracomment>
+        <translation>Streifen in Beuteln: %6; Kosten dahinter sind noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Limits from batch to batch</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Grenzen von Ansatz zu Ansatz</translation>
+    </message>
+    <message>
+        <source>Limits = mean ± 3 × mean step from one batch to the next ÷ 1.128379.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Grenzen = Mittel ± 3 × mittlerer Schritt von einem Ansatz zum nächsten ÷ 1,128379.</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; runs of eight by the Western Electric rules</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; Folgen von acht nach den Regeln von Western Electric</translation>
+    </message>
+    <message>
+        <source>%1 ± 3 × %2 ÷ 1.128379: from %3 to %4</source>
+        <extracomment>A sum with its numbers: %1 mean, %2 mean step, %3 and %4 the limits</extracomment>
+        <translation>%1 ± 3 × %2 ÷ 1,128379: von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>Batches: %5</source>
+        <extracomment>A sum with its numbers: %5 batches</extracomment>
+        <translation>Ansätze: %5</translation>
+    </message>
+    <message>
+        <source>Hazard class</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Gefahrenklasse</translation>
+    </message>
+    <message>
+        <source>100 ÷ estimate of the mix = share of the acid in % ÷ the acid’s own estimate. H302 from 18.75 % of acid, H312 from 55 %, H318 from 3 %.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>100 ÷ Schätzwert der Mischung = Anteil der Säure in % ÷ Schätzwert der Säure selbst. H302 ab 18,75 % Säure, H312 ab 55 %, H318 ab 3 %.</translation>
+    </message>
+    <message>
+        <source>UN GHS, chapters 3.1 and 3.3; by mouth 375 mg/kg (rat LD50, the stricter one), through the skin 1100 mg/kg</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>UN-GHS, Kapitel 3.1 und 3.3; über den Mund 375 mg/kg (LD50 Ratte, der strengere Wert), über die Haut 1100 mg/kg</translation>
+    </message>
+    <message>
+        <source>Acid: %1</source>
+        <extracomment>A sum with its numbers: %1 strength</extracomment>
+        <translation>Säure: %1</translation>
+    </message>
+    <message>
+        <source>By mouth: 375 mg/kg ÷ %1 = %2 mg/kg</source>
+        <extracomment>A sum with its numbers: %1 strength, %2 an estimate</extracomment>
+        <translation>Über den Mund: 375 mg/kg ÷ %1 = %2 mg/kg</translation>
+    </message>
+    <message>
+        <source>Through the skin: 1100 mg/kg ÷ %1 = %3 mg/kg</source>
+        <extracomment>A sum with its numbers: %1 strength, %3 an estimate</extracomment>
+        <translation>Über die Haut: 1100 mg/kg ÷ %1 = %3 mg/kg</translation>
+    </message>
+    <message>
+        <source>Acid and glycerine of a mix</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Säure und Glycerin einer Mischung</translation>
+    </message>
+    <message>
+        <source>Acid = (total × strength − acid in the old liquid) ÷ content of the acid; glycerine = total − old liquid − acid. The strength counts the acid as dihydrate.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Säure = (Gesamtmenge × Gehalt − Säure in der alten Flüssigkeit) ÷ Reinheit der Säure; Glycerin = Gesamtmenge − alte Flüssigkeit − Säure. Der Gehalt rechnet die Säure als Dihydrat.</translation>
+    </message>
+    <message>
+        <source>conservation of mass; molar masses 126.064 and 90.034 g/mol by the abridged atomic weights of IUPAC</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Erhaltung der Masse; molare Massen 126,064 und 90,034 g/mol nach den gekürzten Atomgewichten der IUPAC</translation>
+    </message>
+    <message>
+        <source>Acid: %1 × %2 ÷ %3 = %4</source>
+        <extracomment>A sum with its numbers: %1 total, %2 strength, %3 content of the acid, %4 acid</extracomment>
+        <translation>Säure: %1 × %2 ÷ %3 = %4</translation>
+    </message>
+    <message>
+        <source>Acid: (%1 × %2 − acid in %6 of old liquid) ÷ %3 = %4</source>
+        <extracomment>A sum with its numbers: %1 total, %2 strength, %3 content of the acid, %4 acid, %6 old liquid</extracomment>
+        <translation>Säure: (%1 × %2 − Säure in %6 alter Flüssigkeit) ÷ %3 = %4</translation>
+    </message>
+    <message>
+        <source>Acid: %4, as long as the content of the acid is not said</source>
+        <extracomment>A sum with its numbers: %4 acid; no lot of acid is chosen</extracomment>
+        <translation>Säure: %4, solange die Reinheit der Säure nicht angegeben ist</translation>
+    </message>
+    <message>
+        <source>Glycerine: %1 − %4 = %5</source>
+        <extracomment>A sum with its numbers: %1 total, %4 acid, %5 glycerine</extracomment>
+        <translation>Glycerin: %1 − %4 = %5</translation>
+    </message>
+    <message>
+        <source>Glycerine: %1 − %6 − %4 = %5</source>
+        <extracomment>A sum with its numbers: %1 total, %4 acid, %5 glycerine, %6 old liquid</extracomment>
+        <translation>Glycerin: %1 − %6 − %4 = %5</translation>
+    </message>
+    <message>
+        <source>Strength: %2 as dihydrate is %7 as anhydrous acid</source>
+        <extracomment>A sum with its numbers: %2 a strength as dihydrate, %7 the same as anhydrous acid</extracomment>
+        <translation>Gehalt: %2 als Dihydrat sind %7 als wasserfreie Säure</translation>
+    </message>
+    <message>
+        <source>Correction of a mix</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Berichtigung einer Mischung</translation>
+    </message>
+    <message>
+        <source>Strength = acid ÷ mix. Too weak: acid to add = (strength wanted × mix − acid) ÷ (content of the acid − strength wanted). Too strong: glycerine to add = acid ÷ strength wanted − mix.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Gehalt = Säure ÷ Mischung. Zu schwach: Säure dazu = (gewünschter Gehalt × Mischung − Säure) ÷ (Reinheit der Säure − gewünschter Gehalt). Zu stark: Glycerin dazu = Säure ÷ gewünschter Gehalt − Mischung.</translation>
+    </message>
+    <message>
+        <source>conservation of mass</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Erhaltung der Masse</translation>
+    </message>
+    <message>
+        <source>Strength: %2 ÷ %1 = %3</source>
+        <extracomment>A sum with its numbers: %1 mix, %2 acid in it, %3 strength</extracomment>
+        <translation>Gehalt: %2 ÷ %1 = %3</translation>
+    </message>
+    <message>
+        <source>Acid to add: (%4 × %1 − %2) ÷ (%5 − %4) = %6</source>
+        <extracomment>A sum with its numbers: %1 mix, %2 acid in it, %4 strength wanted, %5 content of the acid, %6 acid to add</extracomment>
+        <translation>Säure dazu: (%4 × %1 − %2) ÷ (%5 − %4) = %6</translation>
+    </message>
+    <message>
+        <source>Acid to add: %6</source>
+        <extracomment>A sum with its numbers: %6 acid to add; its content is not known</extracomment>
+        <translation>Säure dazu: %6</translation>
+    </message>
+    <message>
+        <source>Glycerine to add: %2 ÷ %4 − %1 = %7</source>
+        <extracomment>A sum with its numbers: %1 mix, %2 acid in it, %4 strength wanted, %7 glycerine to add</extracomment>
+        <translation>Glycerin dazu: %2 ÷ %4 − %1 = %7</translation>
+    </message>
+    <message>
+        <source>Level mark of glycerine</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Füllhöhe des Glycerins</translation>
+    </message>
+    <message>
+        <source>Volume = mass ÷ density; density of glycerine in kg/m³ = 1277 − 0.654 × temperature in °C.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Volumen = Masse ÷ Dichte; Dichte von Glycerin in kg/m³ = 1277 − 0,654 × Temperatur in °C.</translation>
+    </message>
+    <message>
+        <source>Cheng 2008, Ind. Eng. Chem. Res. 47:3285</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Cheng 2008, Ind. Eng. Chem. Res. 47:3285</translation>
+    </message>
+    <message>
+        <source>Density at %2: %3 kg/m³</source>
+        <extracomment>A sum with its numbers: %2 temperature, %3 density</extracomment>
+        <translation>Dichte bei %2: %3 kg/m³</translation>
+    </message>
+    <message>
+        <source>%1 ÷ %3 kg/m³ = %4</source>
+        <extracomment>A sum with its numbers: %1 mass, %3 density, %4 volume</extracomment>
+        <translation>%1 ÷ %3 kg/m³ = %4</translation>
+    </message>
+    <message>
+        <source>Level mark of the liquid, an estimate</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Füllhöhe der Flüssigkeit, geschätzt</translation>
+    </message>
+    <message>
+        <source>Volume = mass ÷ density; density in kg/m³ = 1 ÷ (strength ÷ 1653 + (1 − strength) ÷ density of glycerine), as if the volumes of acid and glycerine added up.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Volumen = Masse ÷ Dichte; Dichte in kg/m³ = 1 ÷ (Gehalt ÷ 1653 + (1 − Gehalt) ÷ Dichte von Glycerin), als ob sich die Volumen von Säure und Glycerin addierten.</translation>
+    </message>
+    <message>
+        <source>an estimate, since no density of the liquid is published; density of glycerine by Cheng 2008, Ind. Eng. Chem. Res. 47:3285</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>eine Schätzung, da keine Dichte der Flüssigkeit veröffentlicht ist; Dichte von Glycerin nach Cheng 2008, Ind. Eng. Chem. Res. 47:3285</translation>
+    </message>
+    <message>
+        <source>Density at %2 and %5: about %3 kg/m³</source>
+        <extracomment>A sum with its numbers: %2 temperature, %3 density, %5 strength</extracomment>
+        <translation>Dichte bei %2 und %5: etwa %3 kg/m³</translation>
+    </message>
+    <message>
+        <source>%1 ÷ %3 kg/m³ = about %4</source>
+        <extracomment>A sum with its numbers: %1 mass, %3 density, %4 volume</extracomment>
+        <translation>%1 ÷ %3 kg/m³ = etwa %4</translation>
+    </message>
+    <message>
+        <source>Which pails go in whole</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Welche Eimer ganz hineinkommen</translation>
+    </message>
+    <message>
+        <source>Of all sets of whole pails that keep to the total and the strength, the one that uses most old liquid; among those, the oldest first, then the fewest pails. Fresh acid and glycerine make up the rest.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Von allen Zusammenstellungen ganzer Eimer, die Gesamtmenge und Gehalt einhalten, die mit der meisten alten Flüssigkeit; unter diesen zuerst die ältesten, dann die wenigsten Eimer. Frische Säure und frisches Glycerin ergänzen den Rest.</translation>
+    </message>
+    <message>
+        <source>conservation of mass; search by branch and bound, Land &amp; Doig 1960, Econometrica 28:497</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Erhaltung der Masse; Suche durch Verzweigen und Begrenzen (branch and bound), Land &amp; Doig 1960, Econometrica 28:497</translation>
+    </message>
+    <message>
+        <source>Pails that go in: %1 of %2</source>
+        <extracomment>A sum with its numbers: %1 pails chosen, %2 pails in the store</extracomment>
+        <translation>Eimer, die hineinkommen: %1 von %2</translation>
+    </message>
+    <message>
+        <source>%3 of old liquid + %6 of acid + %7 of glycerine = %4 at %5</source>
+        <extracomment>A sum with its numbers: %3 old liquid, %4 total, %5 strength, %6 acid, %7 glycerine</extracomment>
+        <translation>%3 alte Flüssigkeit + %6 Säure + %7 Glycerin = %4 mit %5</translation>
+    </message>
+    <message>
+        <source>No other set of pails does better: all were tried or ruled out.</source>
+        <extracomment>A sum with its numbers: said when no better set of pails exists</extracomment>
+        <translation>Keine andere Zusammenstellung von Eimern ist besser: Alle wurden geprüft oder ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>Not every set of pails could be tried: at the most %9 more old liquid might go in.</source>
+        <extracomment>A sum with its numbers: %9 an amount of old liquid</extracomment>
+        <translation>Nicht jede Zusammenstellung von Eimern konnte geprüft werden: Höchstens %9 alte Flüssigkeit mehr könnten hineinkommen.</translation>
+    </message>
+    <message>
+        <source>Strips and what is left</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Streifen und was übrig bleibt</translation>
+    </message>
+    <message>
+        <source>Strips = liquid ÷ what one strip takes up, in whole strips; left at the most = liquid − strips × what one strip takes up.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Streifen = Flüssigkeit ÷ Aufnahme eines Streifens, in ganzen Streifen; übrig höchstens = Flüssigkeit − Streifen × Aufnahme eines Streifens.</translation>
+    </message>
+    <message>
+        <source>Left at the most: %1 − %3 × %2 = %4</source>
+        <extracomment>A sum with its numbers: %1 liquid, %2 taken up by one strip, %3 strips, %4 left</extracomment>
+        <translation>Übrig höchstens: %1 − %3 × %2 = %4</translation>
+    </message>
+    <message>
+        <source>Where to set the dial</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Wie der Regler zu stellen ist</translation>
+    </message>
+    <message>
+        <source>Dial = temperature wanted + smallest difference of dial and probe seen, so that the tank does not get hotter than meant; highest dial = ceiling + smallest difference. Never far from a dial that was seen.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Regler = gewünschte Temperatur + kleinster beobachteter Unterschied von Regler und Fühler, damit der Tank nicht heißer wird als gewollt; höchste Reglerstellung = Höchsttemperatur + kleinster Unterschied. Nie weit weg von einer schon abgelesenen Reglerstellung.</translation>
+    </message>
+    <message>
+        <source>Dial above probe: %3 to %4 (readings: %2)</source>
+        <extracomment>A sum with its numbers: %2 readings, %3 and %4 the smallest and the largest difference</extracomment>
+        <translation>Regler über Fühler: %3 bis %4 (Ablesungen: %2)</translation>
+    </message>
+    <message>
+        <source>For %1: dial at %5</source>
+        <extracomment>A sum with its numbers: %1 temperature wanted, %5 where to set the dial</extracomment>
+        <translation>Für %1: Regler auf %5</translation>
+    </message>
+    <message>
+        <source>Expected in the tank: %6 to %7</source>
+        <extracomment>A sum with its numbers: %6 and %7 the ends of a range of temperature</extracomment>
+        <translation>Im Tank zu erwarten: %6 bis %7</translation>
+    </message>
+    <message>
+        <source>For the ceiling of %8: dial no higher than %9</source>
+        <extracomment>A sum with its numbers: %8 the ceiling, %9 a dial</extracomment>
+        <translation>Für die Höchsttemperatur von %8: Regler nicht höher als %9</translation>
+    </message>
+    <message>
+        <source>Probe = a + b × dial, the straight line through the readings with the least squares; the range is where the next reading falls in 95 of 100 cases.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Fühler = a + b × Regler, die Gerade durch die Ablesungen nach den kleinsten Quadraten; in den Bereich fällt die nächste Ablesung in 95 von 100 Fällen.</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 4.5.2</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 4.5.2</translation>
+    </message>
+    <message>
+        <source>Taken up by a strip</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Aufgenommen je Streifen</translation>
+    </message>
+    <message>
+        <source>Taken up = mean weight of a strip − its dry weight.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Aufgenommen = mittleres Gewicht eines Streifens − sein Trockengewicht.</translation>
+    </message>
+    <message>
+        <source>%1 − %2 = %3</source>
+        <extracomment>A sum with its numbers: %1 mean, %2 dry, %3 taken up</extracomment>
+        <translation>%1 − %2 = %3</translation>
+    </message>
+    <message>
+        <source>Strips weighed: %4</source>
+        <extracomment>A sum with its numbers: %4 strips</extracomment>
+        <translation>Gewogene Streifen: %4</translation>
+    </message>
+    <message>
+        <source>Acid in a strip</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Säure je Streifen</translation>
+    </message>
+    <message>
+        <source>Acid = (mean weight − dry weight) × strength, counted as dihydrate; as anhydrous acid 90.034 ÷ 126.064 of it.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Säure = (mittleres Gewicht − Trockengewicht) × Gehalt, als Dihydrat gerechnet; als wasserfreie Säure 90,034 ÷ 126,064 davon.</translation>
+    </message>
+    <message>
+        <source>conservation of mass; molar masses by the abridged atomic weights of IUPAC</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Erhaltung der Masse; molare Massen nach den gekürzten Atomgewichten der IUPAC</translation>
+    </message>
+    <message>
+        <source>(%1 − %2) × %3 = %4 as dihydrate</source>
+        <extracomment>A sum with its numbers: %1 mean, %2 dry, %3 strength, %4 acid</extracomment>
+        <translation>(%1 − %2) × %3 = %4 als Dihydrat</translation>
+    </message>
+    <message>
+        <source>%4 × 90.034 ÷ 126.064 = %5 as anhydrous acid</source>
+        <extracomment>A sum with its numbers: %4 acid as dihydrate, %5 as anhydrous acid</extracomment>
+        <translation>%4 × 90,034 ÷ 126,064 = %5 als wasserfreie Säure</translation>
+    </message>
+    <message>
+        <source>How sure the mean is</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Wie sicher das Mittel ist</translation>
+    </message>
+    <message>
+        <source>Mean ± t × s ÷ √n: where the mean of all strips lies in 95 of 100 cases. n strips were weighed, s is the spread of single strips, t is Student’s for the degrees of freedom of s.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Mittel ± t × s ÷ √n: Dort liegt das Mittel aller Streifen in 95 von 100 Fällen. n Streifen wurden gewogen, s ist die Streuung einzelner Streifen, t der Wert nach Student zu den Freiheitsgraden von s.</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2</translation>
+    </message>
+    <message>
+        <source>%2 ± %5 × %3 ÷ √%1: from %6 to %7</source>
+        <extracomment>A sum with its numbers: %1 strips, %2 mean, %3 spread, %5 Student’s t, %6 and %7 the ends</extracomment>
+        <translation>%2 ± %5 × %3 ÷ √%1: von %6 bis %7</translation>
+    </message>
+    <message>
+        <source>Degrees of freedom: %4</source>
+        <extracomment>A sum with its numbers: %4 degrees of freedom</extracomment>
+        <translation>Freiheitsgrade: %4</translation>
+    </message>
+    <message>
+        <source>Mean %2 (strips: %1); how far single strips differ is not known yet</source>
+        <extracomment>A sum with its numbers: %1 strips, %2 mean</extracomment>
+        <translation>Mittel %2 (Streifen: %1); wie weit einzelne Streifen auseinanderliegen, ist noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>How many more to weigh</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Wie viele noch zu wiegen sind</translation>
+    </message>
+    <message>
+        <source>The fewest strips whose range, mean ± t × s ÷ √n, stays on one side of the nearer limit, less those weighed already.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Die kleinste Zahl von Streifen, deren Bereich, Mittel ± t × s ÷ √n, auf einer Seite der näheren Grenze bleibt, abzüglich der schon gewogenen.</translation>
+    </message>
+    <message>
+        <source>Mean %3 (strips: %2); good from %4 to %5</source>
+        <extracomment>A sum with its numbers: %2 strips, %3 mean, %4 and %5 the limits</extracomment>
+        <translation>Mittel %3 (Streifen: %2); gut von %4 bis %5</translation>
+    </message>
+    <message>
+        <source>s = %6 (learned from strips: %7)</source>
+        <extracomment>A sum with its numbers: %6 spread of single strips, %7 strips it comes from</extracomment>
+        <translation>s = %6 (aus Streifen gelernt: %7)</translation>
+    </message>
+    <message>
+        <source>More to weigh: %1</source>
+        <extracomment>A sum with its numbers: %1 strips</extracomment>
+        <translation>Noch zu wiegen: %1</translation>
+    </message>
+    <message>
+        <source>Curve of the soak</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Tränkkurve</translation>
+    </message>
+    <message>
+        <source>Weight after t hours = dry + U × (1 − e^(−k × t)). U is what a strip takes up in the end, k how fast; both by least squares, the dry weight being known.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Gewicht nach t Stunden = trocken + U × (1 − e^(−k × t)). U ist, was ein Streifen am Ende aufnimmt, k, wie schnell; beide nach den kleinsten Quadraten, das Trockengewicht ist bekannt.</translation>
+    </message>
+    <message>
+        <source>Bates &amp; Watts 1988, Nonlinear Regression Analysis and Its Applications, ch. 2; checked against NIST StRD Misra1a</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Bates &amp; Watts 1988, Nonlinear Regression Analysis and Its Applications, Kap. 2; geprüft an NIST StRD Misra1a</translation>
+    </message>
+    <message>
+        <source>%1 + %2 × (1 − e^(−%4 × t))</source>
+        <extracomment>A sum with its numbers: %1 dry weight, %2 U, %4 k</extracomment>
+        <translation>%1 + %2 × (1 − e^(−%4 × t))</translation>
+    </message>
+    <message>
+        <source>U = %2, k = %4 an hour; standard errors %3 and %5</source>
+        <extracomment>A sum with its numbers: %2 U, %3 its standard error, %4 k, %5 its standard error</extracomment>
+        <translation>U = %2, k = %4 je Stunde; Standardfehler %3 und %5</translation>
+    </message>
+    <message>
+        <source>R² = %7; the weighings lie about %8 off the curve</source>
+        <extracomment>A sum with its numbers: %7 R², %8 a weight</extracomment>
+        <translation>R² = %7; die Wägungen liegen etwa %8 neben der Kurve</translation>
+    </message>
+    <message>
+        <source>Weighings: %6</source>
+        <extracomment>A sum with its numbers: %6 weighings</extracomment>
+        <translation>Wägungen: %6</translation>
+    </message>
+    <message>
+        <source>Hour the target is reached</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Stunde, in der das Ziel erreicht ist</translation>
+    </message>
+    <message>
+        <source>t = −ln(1 − (target − dry) ÷ U) ÷ k hours, from the curve of the soak; the range by the delta method with Student’s t.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>t = −ln(1 − (Ziel − trocken) ÷ U) ÷ k Stunden, aus der Tränkkurve; der Bereich nach der Delta-Methode mit t nach Student.</translation>
+    </message>
+    <message>
+        <source>Bates &amp; Watts 1988, Nonlinear Regression Analysis and Its Applications, ch. 2</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Bates &amp; Watts 1988, Nonlinear Regression Analysis and Its Applications, Kap. 2</translation>
+    </message>
+    <message>
+        <source>−ln(1 − (%1 − %2) ÷ %3) ÷ %4 = %5</source>
+        <extracomment>A sum with its numbers: %1 target, %2 dry, %3 U, %4 k, %5 hours</extracomment>
+        <translation>−ln(1 − (%1 − %2) ÷ %3) ÷ %4 = %5</translation>
+    </message>
+    <message>
+        <source>From %6 to %7</source>
+        <extracomment>A sum with its numbers: %6 and %7 hours</extracomment>
+        <translation>Von %6 bis %7</translation>
+    </message>
+    <message>
+        <source>Soaking in a cold room</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Tränken im kalten Raum</translation>
+    </message>
+    <message>
+        <source>Times as long = how thick glycerine is at this room’s temperature ÷ how thick it is in the usual room.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Wievielmal so lange = Zähigkeit von Glycerin bei der Temperatur dieses Raums ÷ Zähigkeit im üblichen Raum.</translation>
+    </message>
+    <message>
+        <source>Washburn 1921, Phys. Rev. 17:273; viscosity of glycerine by Cheng 2008, Ind. Eng. Chem. Res. 47:3285</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Washburn 1921, Phys. Rev. 17:273; Zähigkeit von Glycerin nach Cheng 2008, Ind. Eng. Chem. Res. 47:3285</translation>
+    </message>
+    <message>
+        <source>%1 instead of %2: %3 times as long</source>
+        <extracomment>A sum with its numbers: %1 temperature of the room, %2 the usual one, %3 how many times</extracomment>
+        <translation>%1 statt %2: %3-mal so lange</translation>
+    </message>
+    <message>
+        <source>Strips by weight</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Streifen nach Gewicht</translation>
+    </message>
+    <message>
+        <source>For each number n of strips: how well n strips of the mean weight explain the net weight. Its variance is n × s² + n² × s² ÷ m, with s the spread of single strips and m the strips behind the mean; before weighing every number is held equally likely.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Für jede Zahl n von Streifen: wie gut n Streifen mit dem mittleren Gewicht das Nettogewicht erklären. Die Varianz ist n × s² + n² × s² ÷ m, mit s als Streuung einzelner Streifen und m als Zahl der Streifen hinter dem Mittel; vor dem Wiegen gilt jede Zahl als gleich wahrscheinlich.</translation>
+    </message>
+    <message>
+        <source>Bayes’ rule; variances of weights that do not depend on each other add up</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Satz von Bayes; Varianzen voneinander unabhängiger Gewichte addieren sich</translation>
+    </message>
+    <message>
+        <source>Net %1; mean of a strip %2 (m = %3)</source>
+        <extracomment>A sum with its numbers: %1 net weight, %2 mean of a strip, %3 strips behind it</extracomment>
+        <translation>Netto %1; Mittel eines Streifens %2 (m = %3)</translation>
+    </message>
+    <message>
+        <source>s = %4 (learned from strips: %5)</source>
+        <extracomment>A sum with its numbers: %4 spread of single strips, %5 strips it comes from</extracomment>
+        <translation>s = %4 (aus Streifen gelernt: %5)</translation>
+    </message>
+    <message>
+        <source>Likeliest: %6, sure to %7</source>
+        <extracomment>A sum with its numbers: %6 strips, %7 a share</extracomment>
+        <translation>Am wahrscheinlichsten: %6, zu %7 sicher</translation>
+    </message>
+    <message>
+        <source>At least 95 % sure: from %8 to %9</source>
+        <extracomment>A sum with its numbers: %8 and %9 strips</extracomment>
+        <translation>Zu mindestens 95 % sicher: von %8 bis %9</translation>
+    </message>
+    <message>
+        <source>How far single strips differ is not known yet, so the number cannot be told.</source>
+        <extracomment>A sum with its numbers: the spread is not known</extracomment>
+        <translation>Wie weit einzelne Streifen auseinanderliegen, ist noch nicht bekannt, darum lässt sich die Zahl nicht sagen.</translation>
+    </message>
+    <message>
+        <source>Strips for a hive</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Streifen je Volk</translation>
+    </message>
+    <message>
+        <source>Strips = strips a hive × hives, within the least and the most of the rule.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Streifen = Streifen je Volk × Völker, zwischen Mindest- und Höchstzahl der Regel.</translation>
+    </message>
+    <message>
+        <source>your own rule; the label or the vet decides</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Ihre eigene Regel; es entscheidet das Etikett des Mittels oder der Tierarzt</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (hives) = %5</source>
+        <extracomment>A sum with its numbers: %1 strips a hive, %2 hives, %5 strips</extracomment>
+        <translation>%1 × %2 (Völker) = %5</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (hives), not under %3: %5</source>
+        <extracomment>A sum with its numbers: %1 strips a hive, %2 hives, %5 strips, %3 the least</extracomment>
+        <translation>%1 × %2 (Völker), nicht unter %3: %5</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (hives), not over %4: %5</source>
+        <extracomment>A sum with its numbers: %1 strips a hive, %2 hives, %5 strips, %4 the most</extracomment>
+        <translation>%1 × %2 (Völker), nicht über %4: %5</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (hives), not under %3 and not over %4: %5</source>
+        <extracomment>A sum with its numbers: %1 strips a hive, %2 hives, %5 strips, %3 the least, %4 the most</extracomment>
+        <translation>%1 × %2 (Völker), nicht unter %3 und nicht über %4: %5</translation>
+    </message>
+    <message>
+        <source>Strips = strips a brood box × brood boxes, within the least and the most of the rule.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Streifen = Streifen je Brutzarge × Brutzargen, zwischen Mindest- und Höchstzahl der Regel.</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (brood boxes) = %6</source>
+        <extracomment>A sum with its numbers: %1 strips a box, %2 boxes, %6 strips</extracomment>
+        <translation>%1 × %2 (Brutzargen) = %6</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (brood boxes), not under %4: %6</source>
+        <extracomment>A sum with its numbers: %1 strips a box, %2 boxes, %6 strips, %4 the least</extracomment>
+        <translation>%1 × %2 (Brutzargen), nicht unter %4: %6</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (brood boxes), not over %5: %6</source>
+        <extracomment>A sum with its numbers: %1 strips a box, %2 boxes, %6 strips, %5 the most</extracomment>
+        <translation>%1 × %2 (Brutzargen), nicht über %5: %6</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (brood boxes), not under %4 and not over %5: %6</source>
+        <extracomment>A sum with its numbers: %1 strips a box, %2 boxes, %6 strips, %4 the least, %5 the most</extracomment>
+        <translation>%1 × %2 (Brutzargen), nicht unter %4 und nicht über %5: %6</translation>
+    </message>
+    <message>
+        <source>The brood boxes of this hive are not written down yet.</source>
+        <extracomment>A sum with its numbers: the boxes are not known</extracomment>
+        <translation>Die Brutzargen dieses Volks sind noch nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Strips = frames of bees a hive ÷ frames for one strip, rounded up, within the least and the most of the rule; × hives.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Streifen = besetzte Waben je Volk ÷ Waben je Streifen, aufgerundet, zwischen Mindest- und Höchstzahl der Regel; × Völker.</translation>
+    </message>
+    <message>
+        <source>(%2 ÷ %3) ÷ %1, rounded up, × %3 = %6</source>
+        <extracomment>A sum with its numbers: %1 frames for one strip, %2 frames of bees in all hives, %3 hives, %6 strips</extracomment>
+        <translation>(%2 ÷ %3) ÷ %1, aufgerundet, × %3 = %6</translation>
+    </message>
+    <message>
+        <source>(%2 ÷ %3) ÷ %1, rounded up, × %3, not under %4: %6</source>
+        <extracomment>A sum with its numbers: %1 frames for one strip, %2 frames of bees in all hives, %3 hives, %6 strips, %4 the least</extracomment>
+        <translation>(%2 ÷ %3) ÷ %1, aufgerundet, × %3, nicht unter %4: %6</translation>
+    </message>
+    <message>
+        <source>(%2 ÷ %3) ÷ %1, rounded up, × %3, not over %5: %6</source>
+        <extracomment>A sum with its numbers: %1 frames for one strip, %2 frames of bees in all hives, %3 hives, %6 strips, %5 the most</extracomment>
+        <translation>(%2 ÷ %3) ÷ %1, aufgerundet, × %3, nicht über %5: %6</translation>
+    </message>
+    <message>
+        <source>(%2 ÷ %3) ÷ %1, rounded up, × %3, not under %4 and not over %5: %6</source>
+        <extracomment>A sum with its numbers: %1 frames for one strip, %2 frames of bees in all hives, %3 hives, %6 strips, %4 the least, %5 the most</extracomment>
+        <translation>(%2 ÷ %3) ÷ %1, aufgerundet, × %3, nicht unter %4 und nicht über %5: %6</translation>
+    </message>
+    <message>
+        <source>The frames of bees of this hive are not written down yet.</source>
+        <extracomment>A sum with its numbers: the frames are not known</extracomment>
+        <translation>Die besetzten Waben dieses Volks sind noch nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Mites on a hundred bees</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Milben je hundert Bienen</translation>
+    </message>
+    <message>
+        <source>Rate = mites ÷ bees. Its range, 95 %: (p + z² ÷ 2n ± z × √(p × (1 − p) ÷ n + z² ÷ 4n²)) ÷ (1 + z² ÷ n), with p the rate, n the bees and z = 1.96 (Wilson).</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Befall = Milben ÷ Bienen. Sein Bereich, 95 %: (p + z² ÷ 2n ± z × √(p × (1 − p) ÷ n + z² ÷ 4n²)) ÷ (1 + z² ÷ n), mit p dem Befall, n den Bienen und z = 1,96 (Wilson).</translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013, J. Apic. Res. 52(1); Newcombe 1998, Stat. Med. 17:857</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Dietemann et al. 2013, J. Apic. Res. 52(1); Newcombe 1998, Stat. Med. 17:857</translation>
+    </message>
+    <message>
+        <source>%1 ÷ %2 = %3</source>
+        <extracomment>A sum with its numbers: %1 mites, %2 bees, %3 rate</extracomment>
+        <translation>%1 ÷ %2 = %3</translation>
+    </message>
+    <message>
+        <source>From %4 to %5</source>
+        <extracomment>A sum with its numbers: %4 and %5 the ends of the range</extracomment>
+        <translation>Von %4 bis %5</translation>
+    </message>
+    <message>
+        <source>Your threshold: %6</source>
+        <extracomment>A sum with its numbers: %6 the user's threshold for mites on a hundred bees</extracomment>
+        <translation>Ihre Schwelle: %6</translation>
+    </message>
+    <message>
+        <source>Mites: %1; how many bees is not known</source>
+        <extracomment>A sum with its numbers: %1 mites; the bees were not counted</extracomment>
+        <translation>Milben: %1; wie viele Bienen, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Mites a day</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Milben je Tag</translation>
+    </message>
+    <message>
+        <source>Mites a day = mites on the board ÷ days it lay.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Milben je Tag = Milben auf der Bodeneinlage ÷ Tage, die sie lag.</translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013, J. Apic. Res. 52(1)</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Dietemann et al. 2013, J. Apic. Res. 52(1)</translation>
+    </message>
+    <message>
+        <source>%1 ÷ %2 = %3 a day</source>
+        <extracomment>A sum with its numbers: %1 mites, %2 days, %3 mites a day</extracomment>
+        <translation>%1 ÷ %2 = %3 je Tag</translation>
+    </message>
+    <message>
+        <source>Mites: %1; how many days is not known</source>
+        <extracomment>A sum with its numbers: %1 mites; the days are not known</extracomment>
+        <translation>Milben: %1; wie viele Tage, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Change against untreated hives</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Veränderung gegenüber unbehandelten Völkern</translation>
+    </message>
+    <message>
+        <source>Change = 1 − (treated after × untreated before) ÷ (treated before × untreated after).</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Veränderung = 1 − (behandelt nachher × unbehandelt vorher) ÷ (behandelt vorher × unbehandelt nachher).</translation>
+    </message>
+    <message>
+        <source>Henderson &amp; Tilton 1955, J. Econ. Entomol. 48:157</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Henderson &amp; Tilton 1955, J. Econ. Entomol. 48:157</translation>
+    </message>
+    <message>
+        <source>1 − (%2 × %3) ÷ (%1 × %4) = %5</source>
+        <extracomment>A sum with its numbers: %1 and %2 treated hives before and after, %3 and %4 untreated ones, %5 the change</extracomment>
+        <translation>1 − (%2 × %3) ÷ (%1 × %4) = %5</translation>
+    </message>
+    <message>
+        <source>Treated: %1 before, %2 after</source>
+        <extracomment>A sum with its numbers: %1 and %2 mites in treated hives before and after</extracomment>
+        <translation>Behandelt: %1 vorher, %2 nachher</translation>
+    </message>
+    <message>
+        <source>Untreated: %3 before, %4 after</source>
+        <extracomment>A sum with its numbers: %3 and %4 mites in untreated hives before and after</extracomment>
+        <translation>Unbehandelt: %3 vorher, %4 nachher</translation>
+    </message>
+    <message>
+        <source>Change without untreated hives</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Veränderung ohne unbehandelte Völker</translation>
+    </message>
+    <message>
+        <source>Change = (before − after) ÷ before. Without untreated hives it says how the mites changed, and not how well the treatment worked.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Veränderung = (vorher − nachher) ÷ vorher. Ohne unbehandelte Völker sagt sie, wie sich die Milben verändert haben, und nicht, wie gut die Behandlung gewirkt hat.</translation>
+    </message>
+    <message>
+        <source>(%1 − %2) ÷ %1 = %3</source>
+        <extracomment>A sum with its numbers: %1 before, %2 after, %3 the change</extracomment>
+        <translation>(%1 − %2) ÷ %1 = %3</translation>
+    </message>
+    <message>
+        <source>Before: %1; after: %2</source>
+        <extracomment>A sum with its numbers: %1 before, %2 after; no change can be told</extracomment>
+        <translation>Vorher: %1; nachher: %2</translation>
+    </message>
+    <message>
+        <source>When to pull</source>
+        <extracomment>The name of a figure, over how it is worked out</extracomment>
+        <translation>Wann herausnehmen</translation>
+    </message>
+    <message>
+        <source>First day = day placed + fewest days; last day = day placed + most days.</source>
+        <extracomment>A formula in words</extracomment>
+        <translation>Erster Tag = Tag des Einhängens + Mindestzahl der Tage; letzter Tag = Tag des Einhängens + Höchstzahl der Tage.</translation>
+    </message>
+    <message>
+        <source>your own rule; the label decides</source>
+        <extracomment>Where a formula comes from, after "Source:"</extracomment>
+        <translation>Ihre eigene Regel; es entscheidet das Etikett des Mittels</translation>
+    </message>
+    <message>
+        <source>%1 + %2 (days) = %4</source>
+        <extracomment>A sum with its numbers: %1 day placed, %2 days, %4 first day</extracomment>
+        <translation>%1 + %2 (Tage) = %4</translation>
+    </message>
+    <message>
+        <source>%1 + %3 (days) = %5</source>
+        <extracomment>A sum with its numbers: %1 day placed, %3 days, %5 last day</extracomment>
+        <translation>%1 + %3 (Tage) = %5</translation>
+    </message>
+</context>
+<context>
     <name>Label</name>
     <message>
         <source>Sealed</source>
@@ -3073,6 +4152,271 @@ on a label, before a line to write a date on</extracomment>
     </message>
 </context>
 <context>
+    <name>MiteWords</name>
+    <message>
+        <source>%1, over your threshold</source>
+        <extracomment>%1 a mite rate with its range; the whole range lies over the threshold in Set-up</extracomment>
+        <translation>%1, über Ihrer Schwelle</translation>
+    </message>
+    <message>
+        <source>%1, perhaps over your threshold</source>
+        <extracomment>%1 a mite rate with its range; the range holds the threshold in Set-up</extracomment>
+        <translation>%1, vielleicht über Ihrer Schwelle</translation>
+    </message>
+    <message>
+        <source>%1, under your threshold</source>
+        <extracomment>%1 a mite rate with its range; the whole range lies under the threshold in Set-up</extracomment>
+        <translation>%1, unter Ihrer Schwelle</translation>
+    </message>
+    <message>
+        <source>%1, perhaps under your threshold</source>
+        <extracomment>%1 a mite rate with its range; the range holds the threshold in Set-up</extracomment>
+        <translation>%1, vielleicht unter Ihrer Schwelle</translation>
+    </message>
+    <message>
+        <source>%1 more mites</source>
+        <extracomment>How mites changed; %1 a share</extracomment>
+        <translation>%1 mehr Milben</translation>
+    </message>
+    <message>
+        <source>%1 fewer mites</source>
+        <extracomment>How mites changed; %1 a share</extracomment>
+        <translation>%1 weniger Milben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treated hives</source>
+        <extracomment>Hives in which mites were counted before and after a treatment</extracomment>
+        <translation>
+            <numerusform>%n behandelten Volk</numerusform>
+            <numerusform>%n behandelten Völkern</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By %1: %2 in %3 counted before and after. No untreated hive was counted beside them, so this is a change and says nothing of how well the strips worked.</source>
+        <extracomment>What a round did to the mites; %1 a way to count, %2 "85 % fewer mites", %3 "3 treated hives"</extracomment>
+        <translation>%1: %2 bei %3, vorher und nachher gezählt. Daneben wurde kein unbehandeltes Volk gezählt, darum ist das nur eine Veränderung und sagt nichts darüber, wie gut die Streifen gewirkt haben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n untreated hives</source>
+        <extracomment>Untreated hives in which mites were counted before and after, to compare with</extracomment>
+        <translation>
+            <numerusform>%n unbehandelten Volk</numerusform>
+            <numerusform>%n unbehandelten Völkern</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>By %1: %2 than without strips, by %3 beside %4. It shows what happened here and promises nothing.</source>
+        <extracomment>What a round did to the mites; %1 a way to count, %2 "85 % fewer mites", %3 "3 treated hives", %4 "2 untreated hives"</extracomment>
+        <translation>%1: %2 als ohne Streifen, bei %3 neben %4. Das zeigt, was hier geschah, und verspricht nichts.</translation>
+    </message>
+    <message>
+        <source>How the mites changed cannot be computed: no treated hive was counted for this round both before its strips went in and after they came out.</source>
+        <extracomment>Why a change of mites cannot be computed</extracomment>
+        <translation>Wie sich die Milben verändert haben, lässt sich nicht berechnen: Für diese Runde wurde kein behandeltes Volk sowohl vor dem Einhängen als auch nach dem Herausnehmen der Streifen gezählt.</translation>
+    </message>
+    <message>
+        <source>By %1: how the mites changed cannot be computed, since the untreated hives had none before or after.</source>
+        <extracomment>Why a change of mites cannot be computed; %1 a way to count</extracomment>
+        <translation>%1: Wie sich die Milben verändert haben, lässt sich nicht berechnen, weil die unbehandelten Völker vorher oder nachher keine hatten.</translation>
+    </message>
+    <message>
+        <source>By %1: how the mites changed cannot be computed, since the treated hives had none before.</source>
+        <extracomment>Why a change of mites cannot be computed; %1 a way to count</extracomment>
+        <translation>%1: Wie sich die Milben verändert haben, lässt sich nicht berechnen, weil die behandelten Völker vorher keine hatten.</translation>
+    </message>
+</context>
+<context>
+    <name>MixResultWords</name>
+    <message>
+        <source>Acid %1</source>
+        <extracomment>A line of a mix; %1 the mass, with whole cans in brackets</extracomment>
+        <translation>Säure %1</translation>
+    </message>
+    <message>
+        <source>Glycerine %1</source>
+        <extracomment>A line of a mix; %1 the mass, with whole cans in brackets</extracomment>
+        <translation>Glycerin %1</translation>
+    </message>
+    <message>
+        <source>From pails &lt;b&gt;%1&lt;/b&gt;</source>
+        <extracomment>A line of a mix; %1 the mass of all pails</extracomment>
+        <translation>Aus Eimern &lt;b&gt;%1&lt;/b&gt;</translation>
+    </message>
+    <message>
+        <source>Together &lt;b&gt;%1 at %2&lt;/b&gt;</source>
+        <extracomment>The sum of a mix; %1 the mass, %2 the strength</extracomment>
+        <translation>Zusammen &lt;b&gt;%1 mit %2&lt;/b&gt;</translation>
+    </message>
+    <message numerus="yes">
+        <source>Soaks up to %n strips</source>
+        <extracomment>What a mix is enough for; %n strips</extracomment>
+        <translation>
+            <numerusform>Tränkt bis zu %n Streifen</numerusform>
+            <numerusform>Tränkt bis zu %n Streifen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>at most %1 left</source>
+        <extracomment>%1 the most liquid that can stay in the bins</extracomment>
+        <translation>höchstens %1 Rest</translation>
+    </message>
+    <message>
+        <source>room for %1 more in the tank</source>
+        <extracomment>%1 a mass</extracomment>
+        <translation>im Tank noch Platz für %1</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 at %2&lt;/b&gt;, wanted %3</source>
+        <extracomment>What was weighed in; %1 the mass, %2 the strength it has, %3 the strength wanted</extracomment>
+        <translation>&lt;b&gt;%1 mit %2&lt;/b&gt;, gewünscht %3</translation>
+    </message>
+    <message>
+        <source>On strength</source>
+        <extracomment>A weighed mix has the strength that was wanted</extracomment>
+        <translation>Gehalt stimmt</translation>
+    </message>
+    <message>
+        <source>nothing to correct.</source>
+        <extracomment>After "On strength": no correction is needed</extracomment>
+        <translation>nichts zu berichtigen.</translation>
+    </message>
+    <message>
+        <source>add %1 of the acid</source>
+        <translation>%1 Säure zugeben</translation>
+    </message>
+    <message>
+        <source>add %1 of glycerine</source>
+        <extracomment>A correction of a mix; %1 a mass</extracomment>
+        <translation>%1 Glycerin zugeben</translation>
+    </message>
+    <message>
+        <source>Too weak</source>
+        <translation>Zu schwach</translation>
+    </message>
+    <message>
+        <source>Too strong</source>
+        <translation>Zu stark</translation>
+    </message>
+    <message>
+        <source>It fits into this tank.</source>
+        <translation>Das passt in diesen Tank.</translation>
+    </message>
+    <message>
+        <source>It does not fit into this tank: take some of the mix out first, or leave it as it is.</source>
+        <translation>Das passt nicht in diesen Tank: zuerst etwas von der Mischung herausnehmen oder sie so lassen.</translation>
+    </message>
+</context>
+<context>
+    <name>MixWords</name>
+    <message>
+        <source>That saves %1 of acid and %2 of glycerine, %3 in money.</source>
+        <extracomment>What leftover pails save in a mix; %1 a mass of acid, %2 of glycerine, %3 an amount of money</extracomment>
+        <translation>Das spart %1 Säure und %2 Glycerin, in Geld %3.</translation>
+    </message>
+    <message>
+        <source>That saves %1 of acid and %2 of glycerine.</source>
+        <extracomment>What leftover pails save in a mix; %1 a mass of acid, %2 of glycerine</extracomment>
+        <translation>Das spart %1 Säure und %2 Glycerin.</translation>
+    </message>
+    <message>
+        <source>No other choice of whole pails uses up more.</source>
+        <extracomment>Why these pails and no others</extracomment>
+        <translation>Keine andere Auswahl ganzer Eimer verbraucht mehr.</translation>
+    </message>
+    <message>
+        <source>There are too many pails to try every choice: another might use up to %1 more.</source>
+        <extracomment>When there are too many pails to try every choice; %1 a mass</extracomment>
+        <translation>Es sind zu viele Eimer, um jede Auswahl zu prüfen: Eine andere könnte bis zu %1 mehr verbrauchen.</translation>
+    </message>
+    <message>
+        <source>None of these pails goes into this mix whole.</source>
+        <extracomment>No leftover pail can go into this mix</extracomment>
+        <translation>Keiner dieser Eimer passt ganz in diese Mischung.</translation>
+    </message>
+    <message>
+        <source>Pails are suggested where you start from the amount to make or from the strips wanted.</source>
+        <extracomment>Why no pails are suggested</extracomment>
+        <translation>Eimer werden vorgeschlagen, wenn Sie von der gewünschten Menge oder den gewünschten Streifen ausgehen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 of old liquid.</source>
+        <extracomment>Which leftover pails go into a mix; %n pails, %1 their codes, %2 the liquid in them</extracomment>
+        <translation>
+            <numerusform>%1: %2 alte Flüssigkeit.</numerusform>
+            <numerusform>%1: %2 alte Flüssigkeit.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>stays out: one of its set is gone</source>
+        <extracomment>Why a leftover pail stays out of a mix</extracomment>
+        <translation>bleibt draußen: ein Eimer, der dazugehört, ist weg</translation>
+    </message>
+    <message>
+        <source>stays out: more than the whole mix</source>
+        <extracomment>Why a leftover pail stays out of a mix</extracomment>
+        <translation>bleibt draußen: mehr als die ganze Mischung</translation>
+    </message>
+    <message>
+        <source>stays out: alone too strong for this mix</source>
+        <extracomment>Why a leftover pail stays out of a mix</extracomment>
+        <translation>bleibt draußen: allein zu stark für diese Mischung</translation>
+    </message>
+    <message>
+        <source>stays out: too weak, no room for the acid it needs</source>
+        <extracomment>Why a leftover pail stays out of a mix</extracomment>
+        <translation>bleibt draußen: zu schwach, kein Platz für die Säure, die er braucht</translation>
+    </message>
+    <message>
+        <source>stays out: no room beside the others</source>
+        <extracomment>Why a leftover pail stays out of a mix</extracomment>
+        <translation>bleibt draußen: kein Platz neben den anderen</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <extracomment>A mark on a can; %1 a volume, %2 the temperature at which it holds</extracomment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>On a can with marks %1 of glycerine stand at %2.</source>
+        <extracomment>A second look beside the scale; %1 a mass of glycerine, %2 marks such as "9.89 l at 20 °C"</extracomment>
+        <translation>In einem Kanister mit Messstrichen stehen %1 Glycerin bei %2.</translation>
+    </message>
+    <message>
+        <source>The whole liquid at %1: about %2, an estimate.</source>
+        <extracomment>A second look beside the scale; %1 a temperature, %2 a volume</extracomment>
+        <translation>Die ganze Flüssigkeit bei %1: etwa %2, geschätzt.</translation>
+    </message>
+    <message>
+        <source>Too little to flood %1, which takes %2.</source>
+        <extracomment>A mix is too small for a bin; %1 a bin, %2 the liquid that floods it</extracomment>
+        <translation>Zu wenig, um %1 zu fluten: Dafür braucht es %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bins like %1, side by side: %n strips, at most %2 left.</source>
+        <extracomment>Strips in bins filled at the same time; %n strips, %1 a bin, %2 a mass</extracomment>
+        <translation>
+            <numerusform>Wannen wie %1 nebeneinander: %n Streifen, höchstens %2 Rest.</numerusform>
+            <numerusform>Wannen wie %1 nebeneinander: %n Streifen, höchstens %2 Rest.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</source>
+        <extracomment>The same with one bin filled again and again; %n strips, %1 a mass, %2 "2 more days"</extracomment>
+        <translation>
+            <numerusform>Nacheinander, dazwischen erwärmt, bis klar: %n Streifen, höchstens %1 Rest, %2.</numerusform>
+            <numerusform>Nacheinander, dazwischen erwärmt, bis klar: %n Streifen, höchstens %1 Rest, %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more days</source>
+        <extracomment>How much longer it takes to fill one bin after another; %n days</extracomment>
+        <translation>
+            <numerusform>%n Tag mehr</numerusform>
+            <numerusform>%n Tage mehr</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MixingPaper</name>
     <message numerus="yes">
         <source>%n of %1</source>
@@ -3385,6 +4729,16 @@ on a label, before a line to write a date on</extracomment>
         <source>%1 is held by another program just now. Close it there and try again.</source>
         <extracomment>%1 is a file's path.</extracomment>
         <translation>%1 ist gerade in einem anderen Programm offen. Schließen Sie es dort und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>%1 was written by an older Soakbook and is to be brought up to date, but the safe copy that comes before could not be made: nothing was changed. Make room on the disk and try again.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 wurde mit einem älteren Soakbook geschrieben und soll auf den neuen Stand gebracht werden, aber die Sicherungskopie davor ließ sich nicht anlegen: Es wurde nichts geändert. Schaffen Sie Platz auf dem Datenträger und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>%1 was written by an older Soakbook and could not be brought up to date where it is: it is as it was. Copy it to a folder that you may write to and that has room, and open it there.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 wurde mit einem älteren Soakbook geschrieben und ließ sich an seinem Ort nicht auf den neuen Stand bringen: Es ist, wie es war. Kopieren Sie es in einen Ordner, in den Sie schreiben dürfen und der Platz hat, und öffnen Sie es dort.</translation>
     </message>
 </context>
 <context>
@@ -3877,6 +5231,49 @@ on a label, before a line to write a date on</extracomment>
         <source>done again: %1</source>
         <extracomment>In the journal; %1 a piece of work that was undone and then done again</extracomment>
         <translation>wiederholt: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s) printed</source>
+        <extracomment>A piece of work: %n labels of bags and pails were printed</extracomment>
+        <translation>
+            <numerusform>%n Etikett gedruckt</numerusform>
+            <numerusform>%n Etiketten gedruckt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mixing sheet printed</source>
+        <extracomment>A piece of work</extracomment>
+        <translation>Mischzettel gedruckt</translation>
+    </message>
+    <message>
+        <source>batch sheet printed</source>
+        <extracomment>A piece of work</extracomment>
+        <translation>Ansatzblatt gedruckt</translation>
+    </message>
+    <message>
+        <source>run sheet printed</source>
+        <extracomment>A piece of work: the list of hives to hang strips in</extracomment>
+        <translation>Laufzettel gedruckt</translation>
+    </message>
+    <message>
+        <source>load-out printed</source>
+        <extracomment>A piece of work: the list of bags to take along</extracomment>
+        <translation>Ladeliste gedruckt</translation>
+    </message>
+    <message>
+        <source>pull list printed</source>
+        <extracomment>A piece of work</extracomment>
+        <translation>Herausnahmeliste gedruckt</translation>
+    </message>
+    <message>
+        <source>register printed</source>
+        <extracomment>A piece of work</extracomment>
+        <translation>Behandlungsbuch gedruckt</translation>
+    </message>
+    <message>
+        <source>register saved as a table</source>
+        <extracomment>A piece of work: the register as a table for a spreadsheet</extracomment>
+        <translation>Behandlungsbuch als Tabelle gespeichert</translation>
     </message>
 </context>
 <context>
@@ -5470,6 +6867,94 @@ A column of a table in the register.</extracomment>
     </message>
 </context>
 <context>
+    <name>Scripts</name>
+    <message>
+        <source>%1 cannot be read, or work on it was broken off: open it once in Soakbook, which puts that right, and try again.</source>
+        <extracomment>A command line sentence; %1 is a workbook's path.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>There is no room for %1, or its disk failed. Nothing was left there; the workbook is as it was.</source>
+        <extracomment>A command line sentence; %1 is the path of a file that was to be written.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 cannot be written. Name a new file in a folder that is there and that you may write to.</source>
+        <extracomment>A command line sentence; %1 is the path of a file that was to be written.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>structure</source>
+        <extracomment>What is checked: the tables, indexes and triggers of a workbook.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>pages</source>
+        <extracomment>What is checked: the pages of the file.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>links</source>
+        <extracomment>What is checked: whether each record that another one names is there.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>mark</source>
+        <extracomment>What is checked: whether the workbook's own mark, and what was found sound before, are there.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>numbers</source>
+        <extracomment>What is checked: the numbers of the entries in the history.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>seals</source>
+        <extracomment>What is checked: the seals of the history.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>records</source>
+        <extracomment>What is checked: each record against the history.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>entry %1 %2</source>
+        <extracomment>The place of a fault; %1 is the number of an entry, %2 a record or nothing.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>entry %1 of piece of work %2 %3</source>
+        <extracomment>The place of a fault; %1 is the number of an entry, %2 that of a piece of work, %3 a record or nothing.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>sound    %1: %2</source>
+        <extracomment>A line of a check; %1 is what was checked, %2 how many.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>damaged  %1: %2, of them bad: %3</source>
+        <extracomment>A line of a check; %1 is what was checked, %2 how many, %3 how many of them are bad.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>damaged  %1: %2, of them bad: %3, the first: %4</source>
+        <extracomment>A line of a check; %1 is what was checked, %2 how many, %3 how many of them are bad, %4 where the first one is.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>entries: %1, of them made outside Soakbook: %2, newest seal: %3</source>
+        <extracomment>Last line of a check; %1 is the number of the newest entry, %2 how many came from other programs, %3 the beginning of its seal.</extracomment>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1 holds the workbook up to entry %2.</source>
+        <extracomment>A command line sentence; %1 is the path of the copy, %2 the number of the newest entry in it.</extracomment>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
     <name>ShedCautions</name>
     <message>
         <source>Acid powder burns eyes and lungs. Wear goggles, acid-proof gloves and a particle mask (P2, FFP2, N95, or what the data sheet asks for); no draught, break lumps under cover, rinsing water within reach. The label, the safety data sheet and local rules come first.</source>
@@ -5603,6 +7088,26 @@ A column of a table in the register.</extracomment>
         <source>%1 d %2 h</source>
         <extracomment>A time span; %1 days, %2 hours</extracomment>
         <translation>%1 Tg. %2 h</translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <extracomment>An hour of this day; %1 a time of day</extracomment>
+        <translation>heute um %1</translation>
+    </message>
+    <message>
+        <source>%1 tomorrow</source>
+        <extracomment>An hour of the next day; %1 a time of day</extracomment>
+        <translation>morgen um %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <extracomment>An hour of another day; %1 a time of day, %2 the day</extracomment>
+        <translation>am %2 um %1</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <extracomment>In which time something happens; %1 and %2 hours, such as "13:00" or "02:00 tomorrow"</extracomment>
+        <translation>zwischen %1 und %2</translation>
     </message>
 </context>
 <context>
@@ -6338,6 +7843,99 @@ State of a pail that does not count any more</extracomment>
     </message>
 </context>
 <context>
+    <name>WeighWords</name>
+    <message>
+        <source>By its curve %1 reached %2 %3: weigh it now.</source>
+        <extracomment>What the curve of a bin says; %1 the bin, %2 a weight, %3 when, such as "at about 04:10 today, between ..."</extracomment>
+        <translation>%1 hat nach der Kurve %2 erreicht, %3: jetzt wiegen.</translation>
+    </message>
+    <message>
+        <source>%1 reaches %2 %3.</source>
+        <extracomment>What the curve of a bin says; %1 the bin, %2 a weight, %3 when, such as "at about 14:10 today, between ..."</extracomment>
+        <translation>%1 erreicht %2 %3.</translation>
+    </message>
+    <message>
+        <source>The least that is good, %1, comes %2.</source>
+        <extracomment>After a sentence on a bin whose target has no hour; %1 a weight, %2 when, such as "at about 14:10 today, ..."</extracomment>
+        <translation>Das kleinste noch gute Gewicht, %1, kommt %2.</translation>
+    </message>
+    <message>
+        <source>%1: when it is done can be told from three weighings on, at different hours.</source>
+        <extracomment>Why no hour is told for a bin; %1 the bin</extracomment>
+        <translation>%1: Wann sie fertig ist, lässt sich ab drei Wägungen zu verschiedenen Stunden sagen.</translation>
+    </message>
+    <message>
+        <source>%1 grows no heavier, so no hour can be told.</source>
+        <extracomment>Why no hour is told for a bin; %1 the bin</extracomment>
+        <translation>%1 wird nicht mehr schwerer, darum lässt sich keine Stunde sagen.</translation>
+    </message>
+    <message>
+        <source>%1 still gains as fast as at first: where that ends cannot be told yet. Weigh again later.</source>
+        <extracomment>Why no hour is told for a bin; %1 the bin</extracomment>
+        <translation>%1 nimmt noch so schnell zu wie am Anfang: Wo das endet, lässt sich noch nicht sagen. Später noch einmal wiegen.</translation>
+    </message>
+    <message>
+        <source>%1 was full at its first weighing: how fast it filled cannot be told.</source>
+        <extracomment>Why no hour is told for a bin; %1 the bin</extracomment>
+        <translation>%1 war bei der ersten Wägung schon voll: Wie schnell das ging, lässt sich nicht sagen.</translation>
+    </message>
+    <message>
+        <source>at about %1, %2</source>
+        <extracomment>When a weight is reached; %1 an hour such as "14:10 today", %2 how sure: "between 13:00 and 16:00"</extracomment>
+        <translation>etwa %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: its weighings lie on no one curve, so no hour can be told.</source>
+        <extracomment>Why no hour is told for a bin; %1 the bin</extracomment>
+        <translation>%1: Die Wägungen liegen nicht auf einer Kurve, darum lässt sich keine Stunde sagen.</translation>
+    </message>
+    <message>
+        <source>%1 levels off at about %2, below the %3 wanted.</source>
+        <extracomment>What the curve of a bin says; %1 the bin, %2 the weight it comes to, %3 the weight wanted</extracomment>
+        <translation>%1 bleibt bei etwa %2 stehen, unter den gewünschten %3.</translation>
+    </message>
+    <message>
+        <source>%1 comes close to %2 so slowly that its hour cannot be told.</source>
+        <extracomment>What the curve of a bin says; %1 the bin, %2 the weight wanted</extracomment>
+        <translation>%1 nähert sich %2 so langsam, dass sich die Stunde nicht sagen lässt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more would settle it at 95 %, going by the %1 that single strips of this kind lie apart.</source>
+        <translation>
+            <numerusform>%n weiterer würde es zu 95 % klären, nach den %1, um die einzelne Streifen dieser Art auseinanderliegen.</numerusform>
+            <numerusform>%n weitere würden es zu 95 % klären, nach den %1, um die einzelne Streifen dieser Art auseinanderliegen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more would settle it at 95 %.</source>
+        <extracomment>How many more strips to weigh; %n strips</extracomment>
+        <translation>
+            <numerusform>%n weiterer würde es zu 95 % klären.</numerusform>
+            <numerusform>%n weitere würden es zu 95 % klären.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It lies so near the limit that no number of strips would settle it.</source>
+        <extracomment>A sample whose mean lies next to a limit</extracomment>
+        <translation>Es liegt so nah an der Grenze, dass keine Zahl von Streifen es klären würde.</translation>
+    </message>
+    <message>
+        <source>How sure that is cannot be told until some strips of this kind were weighed one by one.</source>
+        <extracomment>Why it is not said how sure a sample is</extracomment>
+        <translation>Wie sicher das ist, lässt sich erst sagen, wenn einige Streifen dieser Art einzeln gewogen wurden.</translation>
+    </message>
+    <message>
+        <source>The room was %1, colder than your %2: it will take longer.</source>
+        <extracomment>A hint; %1 the temperature of the room, %2 the least of Set-up</extracomment>
+        <translation>Der Raum hatte %1, kälter als Ihre %2: Es wird länger dauern.</translation>
+    </message>
+    <message>
+        <source>The room was %1, colder than your %2: reckon with %3 times the hours.</source>
+        <extracomment>A hint; %1 the temperature of the room, %2 the least of Set-up, %3 a number such as 1.4</extracomment>
+        <translation>Der Raum hatte %1, kälter als Ihre %2: Rechnen Sie mit %3-mal so vielen Stunden.</translation>
+    </message>
+</context>
+<context>
     <name>YardForm</name>
     <message>
         <source>The yard %1</source>
@@ -7033,12 +8631,8 @@ A bag's code and how many strips come out of it</extracomment>
         <translation>Inhalt eines vollen Beutels wiegt</translation>
     </message>
     <message>
-        <source>Without the bag. Empty: not weighed.</source>
-        <extracomment>Help under a field</extracomment>
-        <translation>Ohne den Beutel. Leer: nicht gewogen.</translation>
-    </message>
-    <message>
         <source>Sealed on</source>
+        <extracomment>Label of a field: the day</extracomment>
         <translation>Verschlossen am</translation>
     </message>
     <message>
@@ -7119,9 +8713,9 @@ A bag's code and how many strips come out of it</extracomment>
         <translation>die letzte Wägung lag unter dem Ziel.</translation>
     </message>
     <message>
-        <source>Use by = the day sealed and the months of Set-up, on the same day of the month. Acid a strip = taken up at the last weighing × strength of the batch. A full bag = strips × their mean.</source>
-        <extracomment>How the dates of a bag are worked out</extracomment>
-        <translation>Verwendbar bis = Tag des Verschließens plus die Monate aus der Einrichtung, am gleichen Monatstag. Säure je Streifen = Aufnahme bei der letzten Wägung × Gehalt des Ansatzes. Voller Beutel = Streifen × ihr Mittel.</translation>
+        <source>Without the bag, before free liquid is poured in. Empty: not weighed.</source>
+        <extracomment>Help under the weight of a bag's contents</extracomment>
+        <translation>Ohne den Beutel, bevor freie Flüssigkeit eingegossen wird. Leer: nicht gewogen.</translation>
     </message>
 </context>
 <context>
@@ -7391,64 +8985,79 @@ Choice of which bags are shown: labels that were printed before their bags were 
     </message>
 </context>
 <context>
-    <name>soakbook::ui::BalanceTable</name>
+    <name>soakbook::ui::BatchChart</name>
     <message>
-        <source>Where it went</source>
-        <extracomment>Header of a column: what became of the liquid</extracomment>
-        <translation>Verbleib</translation>
+        <source>Batch beside batch: %1</source>
+        <extracomment>name of a chart; %1 is a figure, "acid in a strip"</extracomment>
+        <translation>Ansatz neben Ansatz: %1</translation>
     </message>
     <message>
-        <source>Mass</source>
-        <extracomment>Header of a column: a mass</extracomment>
-        <translation>Masse</translation>
+        <source>From the second batch of this kind of strip on, the batches stand here beside each other.</source>
+        <extracomment>instead of the chart of batches</extracomment>
+        <translation>Ab dem zweiten Ansatz dieser Streifenart stehen die Ansätze hier nebeneinander.</translation>
     </message>
     <message>
-        <source>Went in</source>
-        <extracomment>A line of a balance: all that was weighed into the tank</extracomment>
-        <translation>Hineingegeben</translation>
+        <source>outside the limits</source>
+        <extracomment>how a batch stands on the chart of batches</extracomment>
+        <translation>außerhalb der Grenzen</translation>
     </message>
     <message>
-        <source>Taken up by bagged strips</source>
-        <extracomment>A line of a balance</extracomment>
-        <translation>Von abgepackten Streifen aufgenommen</translation>
+        <source>eight in a row on one side</source>
+        <extracomment>how a batch stands on the chart of batches</extracomment>
+        <translation>acht in Folge auf einer Seite</translation>
     </message>
     <message>
-        <source>Free in the bags</source>
-        <extracomment>A line of a balance: liquid that lies free in bags</extracomment>
-        <translation>Frei in den Beuteln</translation>
+        <source>as usual</source>
+        <extracomment>how a batch stands on the chart of batches</extracomment>
+        <translation>wie üblich</translation>
     </message>
     <message>
-        <source>In pails</source>
-        <extracomment>A line of a balance</extracomment>
-        <translation>In Eimern</translation>
+        <source>mean %1</source>
+        <extracomment>names the middle line of the chart of batches; %1 is a mass</extracomment>
+        <translation>Mittel %1</translation>
     </message>
     <message>
-        <source>Lost: %1</source>
-        <extracomment>A line of a balance: a named loss; %1 what it was, %2 a note</extracomment>
-        <translation>Verlust: %1</translation>
+        <source>limit %1</source>
+        <extracomment>names a limit of the chart of batches; %1 is a mass</extracomment>
+        <translation>Grenze %1</translation>
     </message>
     <message>
-        <source>Lost: %1, %2</source>
-        <translation>Verlust: %1, %2</translation>
+        <source>Batch</source>
+        <extracomment>column of the table behind a chart</extracomment>
+        <translation>Ansatz</translation>
     </message>
     <message>
-        <source>Unexplained (up to %1 is usual here)</source>
-        <translation>Ungeklärt (bis %1 ist hier üblich)</translation>
+        <source>Day</source>
+        <extracomment>column of the table behind a chart</extracomment>
+        <translation>Tag</translation>
     </message>
     <message>
-        <source>Unexplained</source>
-        <extracomment>A line of a balance: what nothing accounts for</extracomment>
-        <translation>Ungeklärt</translation>
+        <source>%1, %2</source>
+        <extracomment>column of the table behind a chart; %1 is a figure, %2 a unit</extracomment>
+        <translation>%1, %2</translation>
     </message>
     <message>
-        <source>Where every kilogram went</source>
-        <extracomment>Read aloud: the name of a table</extracomment>
-        <translation>Wo jedes Kilogramm geblieben ist</translation>
+        <source>Stands</source>
+        <extracomment>column of the table behind a chart: as usual, outside the limits</extracomment>
+        <translation>Lage</translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::BatchComparison</name>
+    <message>
+        <source>Acid in a strip</source>
+        <extracomment>Turns a chart of batches to that figure</extracomment>
+        <translation>Säure je Streifen</translation>
     </message>
     <message>
-        <source>Not accounted for yet</source>
-        <extracomment>A line of a balance: liquid of a batch whose leftovers are not poured yet</extracomment>
-        <translation>Noch nicht abgerechnet</translation>
+        <source>Taken up</source>
+        <extracomment>Turns a chart of batches to that figure: the liquid a strip took up</extracomment>
+        <translation>Aufgenommen</translation>
+    </message>
+    <message>
+        <source>Beside the other batches</source>
+        <extracomment>Over a chart of batches</extracomment>
+        <translation>Neben den anderen Ansätzen</translation>
     </message>
 </context>
 <context>
@@ -7598,11 +9207,6 @@ Choice of which bags are shown: labels that were printed before their bags were 
     <message>
         <source>look for a pail, a bag or a spill that was not entered.</source>
         <translation>nach einem Eimer, einem Beutel oder Verschüttetem suchen, das nicht eingetragen wurde.</translation>
-    </message>
-    <message>
-        <source>Unexplained = went in − taken up by bagged strips − free in the bags − in pails − named losses. Free in the bags is known only for bags that were weighed.</source>
-        <extracomment>How a balance is worked out</extracomment>
-        <translation>Ungeklärt = hineingegeben − von abgepackten Streifen aufgenommen − frei in den Beuteln − in Eimern − benannte Verluste. Was frei in den Beuteln liegt, ist nur bei gewogenen Beuteln bekannt.</translation>
     </message>
     <message numerus="yes">
         <source>%n strips were soaked and stand in no bag.</source>
@@ -8207,22 +9811,6 @@ Choice of which bags are shown: labels that were printed before their bags were 
         <extracomment>Turns to the form for a stir</extracomment>
         <translation>Rühren</translation>
     </message>
-    <message numerus="yes">
-        <source>Dial less probe in this tank: %1, from %n readings.</source>
-        <extracomment>How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
-        <translation>
-            <numerusform>Regler minus Fühler in diesem Tank: %1, aus %n Ablesung.</numerusform>
-            <numerusform>Regler minus Fühler in diesem Tank: %1, aus %n Ablesungen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Dial less probe in this tank: %1 to %2, from %n readings.</source>
-        <extracomment>How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
-        <translation>
-            <numerusform>Regler minus Fühler in diesem Tank: %1 bis %2, aus %n Ablesung.</numerusform>
-            <numerusform>Regler minus Fühler in diesem Tank: %1 bis %2, aus %n Ablesungen.</numerusform>
-        </translation>
-    </message>
 </context>
 <context>
     <name>soakbook::ui::HiveStory</name>
@@ -8349,6 +9937,11 @@ Choice of which bags are shown: labels that were printed before their bags were 
         <extracomment>A hive without strips to compare with</extracomment>
         <translation>absichtlich unbehandelt</translation>
     </message>
+    <message>
+        <source>last count %1</source>
+        <extracomment>Rich text; %1 the rate of the last mite count</extracomment>
+        <translation>letzte Zählung %1</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::HivesForm</name>
@@ -8455,6 +10048,24 @@ Field: how many make a group; the words at its right are "hives"</extracomment>
     </message>
 </context>
 <context>
+    <name>soakbook::ui::HowButton</name>
+    <message>
+        <source>How?</source>
+        <extracomment>Button that shows how a result was worked out</extracomment>
+        <translation>Wie?</translation>
+    </message>
+    <message>
+        <source>How this is worked out (%1)</source>
+        <extracomment>What the button "How?" says while the mouse rests on it; %1 the key that does the same</extracomment>
+        <translation>Wie das berechnet ist (%1)</translation>
+    </message>
+    <message>
+        <source>How? %1</source>
+        <extracomment>The button "How?" as it is read aloud; %1 the name of a figure</extracomment>
+        <translation>Wie? %1</translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::InputsTable</name>
     <message>
         <source>What went in</source>
@@ -8558,6 +10169,11 @@ Field: how many make a group; the words at its right are "hives"</extracomment>
         <source>Close</source>
         <extracomment>Closes the sheet of keys</extracomment>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>How? Shows how the figures of the form or the page are worked out; again or Esc puts it away</source>
+        <extracomment>Beside the keys on the sheet of keys; "How?" stands on a button beside a figure</extracomment>
+        <translation>Wie? Zeigt, wie die Werte des Formulars oder der Seite berechnet sind; noch einmal oder Esc blendet es wieder aus</translation>
     </message>
 </context>
 <context>
@@ -8678,6 +10294,19 @@ Button of a dialog</extracomment>
         <source>It takes entries again, and is closed again when they are made.</source>
         <extracomment>What becomes of a batch that is opened again</extracomment>
         <translation>Er nimmt wieder Einträge an und wird danach erneut abgeschlossen.</translation>
+    </message>
+    <message>
+        <source>More than usual</source>
+        <translation>Mehr als üblich</translation>
+    </message>
+    <message>
+        <source>As usual</source>
+        <translation>Wie üblich</translation>
+    </message>
+    <message>
+        <source>up to %1 unexplained is usual here.</source>
+        <extracomment>After "As usual" or "More than usual"; %1 a share of what went in</extracomment>
+        <translation>bis %1 ungeklärt ist hier üblich.</translation>
     </message>
 </context>
 <context>
@@ -9004,6 +10633,39 @@ Button of a dialog</extracomment>
     </message>
 </context>
 <context>
+    <name>soakbook::ui::MassFlowChart</name>
+    <message>
+        <source>Where every kilogram went</source>
+        <extracomment>name of a chart</extracomment>
+        <translation>Wo jedes Kilogramm geblieben ist</translation>
+    </message>
+    <message>
+        <source>Once the amounts are weighed in, this shows where each kilogram of the batch went.</source>
+        <extracomment>instead of the chart of where a batch's liquid went</extracomment>
+        <translation>Sobald die Mengen eingewogen sind, zeigt dies, wo jedes Kilogramm des Ansatzes geblieben ist.</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <extracomment>a bar of the chart: %1 is where the liquid went, %2 a mass, %3 a part in per cent</extracomment>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Where it went</source>
+        <extracomment>column of the table behind a chart</extracomment>
+        <translation>Verbleib</translation>
+    </message>
+    <message>
+        <source>Mass, %1</source>
+        <extracomment>column of the table behind a chart; %1 is a unit</extracomment>
+        <translation>Masse, %1</translation>
+    </message>
+    <message>
+        <source>Of all, %</source>
+        <extracomment>column of the table behind a chart: part of all that went in</extracomment>
+        <translation>Anteil, %</translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::MiteChart</name>
     <message>
         <source>Mite counts</source>
@@ -9225,49 +10887,6 @@ Button of a dialog</extracomment>
         <extracomment>Over a sentence that says why a mix cannot be made like this</extracomment>
         <translation>So nicht</translation>
     </message>
-    <message>
-        <source>Acid %1</source>
-        <extracomment>A line of a mix; %1 the mass, with whole cans in brackets</extracomment>
-        <translation>Säure %1</translation>
-    </message>
-    <message>
-        <source>Glycerine %1</source>
-        <extracomment>A line of a mix; %1 the mass, with whole cans in brackets</extracomment>
-        <translation>Glycerin %1</translation>
-    </message>
-    <message>
-        <source>From pails &lt;b&gt;%1&lt;/b&gt;</source>
-        <extracomment>A line of a mix; %1 the mass of all pails</extracomment>
-        <translation>Aus Eimern &lt;b&gt;%1&lt;/b&gt;</translation>
-    </message>
-    <message>
-        <source>Together &lt;b&gt;%1 at %2&lt;/b&gt;</source>
-        <extracomment>The sum of a mix; %1 the mass, %2 the strength</extracomment>
-        <translation>Zusammen &lt;b&gt;%1 mit %2&lt;/b&gt;</translation>
-    </message>
-    <message numerus="yes">
-        <source>Soaks up to %n strips</source>
-        <extracomment>What a mix is enough for; %n strips</extracomment>
-        <translation>
-            <numerusform>Tränkt bis zu %n Streifen</numerusform>
-            <numerusform>Tränkt bis zu %n Streifen</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>at most %1 left</source>
-        <extracomment>%1 the most liquid that can stay in the bins</extracomment>
-        <translation>höchstens %1 Rest</translation>
-    </message>
-    <message>
-        <source>room for %1 more in the tank</source>
-        <extracomment>%1 a mass</extracomment>
-        <translation>im Tank noch Platz für %1</translation>
-    </message>
-    <message>
-        <source>Acid = total × strength ÷ content of the acid; glycerine is the rest. Always by mass, counted as dihydrate; as anhydrous acid the same liquid is %1. Strips = what the mass is enough for at the target weight; to flood the bins takes more.</source>
-        <extracomment>How a mix is worked out; %1 the strength counted as anhydrous acid</extracomment>
-        <translation>Säure = Gesamtmasse × Gehalt ÷ Reinheit der Säure; der Rest ist Glycerin. Immer nach Masse, als Dihydrat gerechnet; als wasserfreie Säure hat dieselbe Flüssigkeit %1. Streifen = wofür die Masse beim Zielgewicht reicht; zum Fluten der Wannen braucht es mehr.</translation>
-    </message>
 </context>
 <context>
     <name>soakbook::ui::MixStep</name>
@@ -9334,51 +10953,6 @@ Button of a dialog</extracomment>
         <source>By</source>
         <extracomment>Label of a field</extracomment>
         <translation>Von</translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;%1 at %2&lt;/b&gt;, wanted %3</source>
-        <extracomment>What was weighed in; %1 the mass, %2 the strength it has, %3 the strength wanted</extracomment>
-        <translation>&lt;b&gt;%1 mit %2&lt;/b&gt;, gewünscht %3</translation>
-    </message>
-    <message>
-        <source>Strength = acid in all that went in ÷ mass of all that went in. To correct: too weak, acid = (wanted × total − acid) ÷ (content − wanted); too strong, glycerine = acid ÷ wanted − total.</source>
-        <extracomment>How the strength of a weighed mix is worked out</extracomment>
-        <translation>Gehalt = Säure in allem Hineingegebenen ÷ Masse alles Hineingegebenen. Zum Berichtigen: zu schwach, Säure = (gewünscht × Gesamtmasse − Säure) ÷ (Reinheit − gewünscht); zu stark, Glycerin = Säure ÷ gewünscht − Gesamtmasse.</translation>
-    </message>
-    <message>
-        <source>On strength</source>
-        <extracomment>A weighed mix has the strength that was wanted</extracomment>
-        <translation>Gehalt stimmt</translation>
-    </message>
-    <message>
-        <source>nothing to correct.</source>
-        <extracomment>After "On strength": no correction is needed</extracomment>
-        <translation>nichts zu berichtigen.</translation>
-    </message>
-    <message>
-        <source>add %1 of the acid</source>
-        <translation>%1 Säure zugeben</translation>
-    </message>
-    <message>
-        <source>add %1 of glycerine</source>
-        <extracomment>A correction of a mix; %1 a mass</extracomment>
-        <translation>%1 Glycerin zugeben</translation>
-    </message>
-    <message>
-        <source>Too weak</source>
-        <translation>Zu schwach</translation>
-    </message>
-    <message>
-        <source>Too strong</source>
-        <translation>Zu stark</translation>
-    </message>
-    <message>
-        <source>It fits into this tank.</source>
-        <translation>Das passt in diesen Tank.</translation>
-    </message>
-    <message>
-        <source>It does not fit into this tank: take some of the mix out first, or leave it as it is.</source>
-        <translation>Das passt nicht in diesen Tank: zuerst etwas von der Mischung herausnehmen oder sie so lassen.</translation>
     </message>
 </context>
 <context>
@@ -9626,6 +11200,11 @@ Button of a dialog</extracomment>
         <source>since %1</source>
         <extracomment>Beside a pail; %1 the day from which its liquid dates</extracomment>
         <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>Suggest pails</source>
+        <extracomment>Button: ticks the leftover pails that go in best</extracomment>
+        <translation>Eimer vorschlagen</translation>
     </message>
 </context>
 <context>
@@ -10846,6 +12425,11 @@ Heading of a table</extracomment>
         <extracomment>Said after a copy was made.</extracomment>
         <translation>Kopiert, ganz zurückgelesen und in Ordnung.</translation>
     </message>
+    <message>
+        <source>This is the example: what is entered here is not kept, and no copy is made of it. Your own workbook has its copies here.</source>
+        <extracomment>In place of where safe copies are: the worked example is open</extracomment>
+        <translation>Dies ist das Beispiel: Was hier eingetragen wird, bleibt nicht erhalten, und es wird keine Kopie davon gemacht. Ihr eigenes Arbeitsbuch hat hier seine Kopien.</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::SetupPlace</name>
@@ -11173,11 +12757,6 @@ Title of the page while a batch is planned</extracomment>
     <message>
         <source>the strips will take longer.</source>
         <translation>die Streifen brauchen länger.</translation>
-    </message>
-    <message>
-        <source>Held = strips × (target weight − dry weight) of this kind.</source>
-        <extracomment>How a soak is worked out</extracomment>
-        <translation>Aufgenommen = Streifen × (Zielgewicht − Trockengewicht) dieser Art.</translation>
     </message>
 </context>
 <context>
@@ -11799,6 +13378,11 @@ In a list, under "Deliveries"; %n of them are not used up</extracomment>
         <extracomment>column of the table behind a chart</extracomment>
         <translation>Ergebnis</translation>
     </message>
+    <message>
+        <source>%1 reaches the weight wanted %2</source>
+        <extracomment>one point of the chart in words; %1 is a bin, %2 an hour with how sure it is</extracomment>
+        <translation>%1 erreicht das gewünschte Gewicht %2</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::TankTemperatureChart</name>
@@ -12205,11 +13789,6 @@ in the table behind a chart</extracomment>
         <translation>Das Mittel liegt zwischen %1 und %2 (95 %).</translation>
     </message>
     <message>
-        <source>Taken up = mean − dry weight (%1). Acid a strip = taken up × strength of the batch, counted as dihydrate. Wanted: %2, give or take %3.</source>
-        <extracomment>How a weighing is worked out; %1 the dry weight, %2 the target, %3 the tolerance</extracomment>
-        <translation>Aufgenommen = Mittel − Trockengewicht (%1). Säure je Streifen = aufgenommen × Gehalt des Ansatzes, als Dihydrat gerechnet. Gewünscht: %2, plus oder minus %3.</translation>
-    </message>
-    <message>
         <source>On target</source>
         <extracomment>The strips weigh what they should; what to do now</extracomment>
         <translation>Im Ziel</translation>
@@ -12543,9 +14122,14 @@ Label of a field</extracomment>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>No yard yet: add one first.</source>
-        <extracomment>In place of a list of yards</extracomment>
-        <translation>Noch kein Stand: zuerst einen anlegen.</translation>
+        <source>No yard yet.</source>
+        <extracomment>In place of a list of yards, before a button that adds one</extracomment>
+        <translation>Noch kein Stand.</translation>
+    </message>
+    <message>
+        <source>Add the first yard</source>
+        <extracomment>Button in place of a list of yards</extracomment>
+        <translation>Ersten Stand anlegen</translation>
     </message>
 </context>
 <context>

@@ -62,6 +62,36 @@
     </message>
 </context>
 <context>
+    <name>CostWords</name>
+    <message numerus="yes">
+        <source>&lt;b&gt;A strip costs %1&lt;/b&gt;: %2 for %n strips.</source>
+        <extracomment>What a strip costs; %1 an amount of money, %2 that of all, %n strips</extracomment>
+        <translation>
+            <numerusform>&lt;b&gt;A strip costs %1&lt;/b&gt;: %2 for %n strip.</numerusform>
+            <numerusform>&lt;b&gt;A strip costs %1&lt;/b&gt;: %2 for %n strips.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>DialWords</name>
+    <message numerus="yes">
+        <source>Dial less probe in this tank once it is warm: %1, from %n readings.</source>
+        <extracomment>How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
+        <translation>
+            <numerusform>Dial less probe in this tank once it is warm: %1, from %n reading.</numerusform>
+            <numerusform>Dial less probe in this tank once it is warm: %1, from %n readings.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</source>
+        <extracomment>How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
+        <translation>
+            <numerusform>Dial less probe in this tank once it is warm: %1 to %2, from %n reading.</numerusform>
+            <numerusform>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DiscardForm</name>
     <message numerus="yes">
         <source>%n strip(s) are left in it.</source>
@@ -199,6 +229,71 @@
     </message>
 </context>
 <context>
+    <name>MiteWords</name>
+    <message numerus="yes">
+        <source>%n treated hives</source>
+        <extracomment>Hives in which mites were counted before and after a treatment</extracomment>
+        <translation>
+            <numerusform>%n treated hive</numerusform>
+            <numerusform>%n treated hives</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n untreated hives</source>
+        <extracomment>Untreated hives in which mites were counted before and after, to compare with</extracomment>
+        <translation>
+            <numerusform>%n untreated hive</numerusform>
+            <numerusform>%n untreated hives</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MixResultWords</name>
+    <message numerus="yes">
+        <source>Soaks up to %n strips</source>
+        <extracomment>What a mix is enough for; %n strips</extracomment>
+        <translation>
+            <numerusform>Soaks up to %n strip</numerusform>
+            <numerusform>Soaks up to %n strips</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MixWords</name>
+    <message numerus="yes">
+        <source>%1: %2 of old liquid.</source>
+        <extracomment>Which leftover pails go into a mix; %n pails, %1 their codes, %2 the liquid in them</extracomment>
+        <translation>
+            <numerusform>%1: %2 of old liquid.</numerusform>
+            <numerusform>%1: %2 of old liquid.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Bins like %1, side by side: %n strips, at most %2 left.</source>
+        <extracomment>Strips in bins filled at the same time; %n strips, %1 a bin, %2 a mass</extracomment>
+        <translation>
+            <numerusform>Bins like %1, side by side: %n strip, at most %2 left.</numerusform>
+            <numerusform>Bins like %1, side by side: %n strips, at most %2 left.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</source>
+        <extracomment>The same with one bin filled again and again; %n strips, %1 a mass, %2 "2 more days"</extracomment>
+        <translation>
+            <numerusform>One after another, warmed and cleared between: %n strip, at most %1 left, %2.</numerusform>
+            <numerusform>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more days</source>
+        <extracomment>How much longer it takes to fill one bin after another; %n days</extracomment>
+        <translation>
+            <numerusform>%n more day</numerusform>
+            <numerusform>%n more days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MixingPaper</name>
     <message numerus="yes">
         <source>%n of %1</source>
@@ -332,6 +427,14 @@
         <translation>
             <numerusform>mites counted, %n hive in %1</numerusform>
             <numerusform>mites counted, %n hives in %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s) printed</source>
+        <extracomment>A piece of work: %n labels of bags and pails were printed</extracomment>
+        <translation>
+            <numerusform>%n label printed</numerusform>
+            <numerusform>%n labels printed</numerusform>
         </translation>
     </message>
 </context>
@@ -486,6 +589,24 @@ How many strips are in bags</extracomment>
         <translation>
             <numerusform>%n strip hangs there already</numerusform>
             <numerusform>%n strips hang there already</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WeighWords</name>
+    <message numerus="yes">
+        <source>%n more would settle it at 95 %, going by the %1 that single strips of this kind lie apart.</source>
+        <translation>
+            <numerusform>%n more would settle it at 95 %, going by the %1 that single strips of this kind lie apart.</numerusform>
+            <numerusform>%n more would settle it at 95 %, going by the %1 that single strips of this kind lie apart.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more would settle it at 95 %.</source>
+        <extracomment>How many more strips to weigh; %n strips</extracomment>
+        <translation>
+            <numerusform>%n more would settle it at 95 %.</numerusform>
+            <numerusform>%n more would settle it at 95 %.</numerusform>
         </translation>
     </message>
 </context>
@@ -686,25 +807,6 @@ Under an entry</extracomment>
     </message>
 </context>
 <context>
-    <name>soakbook::ui::HeatStep</name>
-    <message numerus="yes">
-        <source>Dial less probe in this tank: %1, from %n readings.</source>
-        <extracomment>How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
-        <translation>
-            <numerusform>Dial less probe in this tank: %1, from %n reading.</numerusform>
-            <numerusform>Dial less probe in this tank: %1, from %n readings.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Dial less probe in this tank: %1 to %2, from %n readings.</source>
-        <extracomment>How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
-        <translation>
-            <numerusform>Dial less probe in this tank: %1 to %2, from %n reading.</numerusform>
-            <numerusform>Dial less probe in this tank: %1 to %2, from %n readings.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>soakbook::ui::HiveStory</name>
     <message numerus="yes">
         <source>&lt;b&gt;%n&lt;/b&gt; strips hang, to be pulled %1</source>
@@ -753,17 +855,6 @@ Under an entry</extracomment>
         <translation>
             <numerusform>%n past its date</numerusform>
             <numerusform>%n past their dates</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>soakbook::ui::MixPlanForm</name>
-    <message numerus="yes">
-        <source>Soaks up to %n strips</source>
-        <extracomment>What a mix is enough for; %n strips</extracomment>
-        <translation>
-            <numerusform>Soaks up to %n strip</numerusform>
-            <numerusform>Soaks up to %n strips</numerusform>
         </translation>
     </message>
 </context>
