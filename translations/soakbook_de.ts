@@ -1155,17 +1155,33 @@ soakbook --help                this text
 soakbook --version             the version
 </source>
         <extracomment>Shown by "soakbook --help". The words that begin with -- and SOAKBOOK stay as they are; FILE, TO, FOLDER and DATE are translated alike in both columns.</extracomment>
-        <translation type="unfinished" />
+        <translation>Soakbook, das Arbeitsbuch für selbst gemachte Varroa-Streifen
+
+soakbook                       öffnet das zuletzt benutzte Arbeitsbuch oder die Begrüßung
+soakbook DATEI                 öffnet dieses Arbeitsbuch
+soakbook --example             öffnet eine Kopie des durchgerechneten Beispiels
+soakbook --write-example DATEI schreibt das Beispiel in eine neue Datei
+soakbook --tour ORDNER [DATEI] speichert Bilder jeder Seite in einen Ordner, vom
+                               Beispiel oder von diesem Arbeitsbuch, und ändert nichts
+soakbook --verify DATEI        prüft dieses Arbeitsbuch, eine Zeile je Prüfung; endet
+                               mit 0 heil, 1 beschädigt, 2 nicht lesbar
+soakbook --safe-copy DATEI NACH
+                               kopiert dieses Arbeitsbuch geprüft in die neue Datei NACH;
+                               endet mit 0 kopiert, 1 beschädigt, 2 nicht gelesen oder geschrieben
+soakbook --on TAG              nimmt diesen Tag (2026-10-03) als heute
+soakbook --help                dieser Text
+soakbook --version             die Version
+</translation>
     </message>
     <message>
         <source>--verify needs the name of a workbook to check.</source>
         <extracomment>A command line sentence; --verify stays as it is.</extracomment>
-        <translation type="unfinished" />
+        <translation>--verify braucht den Namen eines Arbeitsbuchs, das zu prüfen ist.</translation>
     </message>
     <message>
         <source>--safe-copy needs the name of a workbook and the name of a new file for its copy.</source>
         <extracomment>A command line sentence; --safe-copy stays as it is.</extracomment>
-        <translation type="unfinished" />
+        <translation>--safe-copy braucht den Namen eines Arbeitsbuchs und den Namen einer neuen Datei für die Kopie.</translation>
     </message>
 </context>
 <context>
@@ -6871,87 +6887,87 @@ A column of a table in the register.</extracomment>
     <message>
         <source>%1 cannot be read, or work on it was broken off: open it once in Soakbook, which puts that right, and try again.</source>
         <extracomment>A command line sentence; %1 is a workbook's path.</extracomment>
-        <translation type="unfinished" />
+        <translation>%1 ist nicht lesbar, oder die Arbeit daran wurde abgebrochen: Öffnen Sie es einmal in Soakbook, das bringt es in Ordnung, und versuchen Sie es dann noch einmal.</translation>
     </message>
     <message>
         <source>There is no room for %1, or its disk failed. Nothing was left there; the workbook is as it was.</source>
         <extracomment>A command line sentence; %1 is the path of a file that was to be written.</extracomment>
-        <translation type="unfinished" />
+        <translation>Für %1 ist kein Platz, oder der Datenträger ist ausgefallen. Dort blieb nichts zurück; das Arbeitsbuch ist, wie es war.</translation>
     </message>
     <message>
         <source>%1 cannot be written. Name a new file in a folder that is there and that you may write to.</source>
         <extracomment>A command line sentence; %1 is the path of a file that was to be written.</extracomment>
-        <translation type="unfinished" />
+        <translation>%1 kann nicht geschrieben werden. Nennen Sie eine neue Datei in einem Ordner, den es gibt und in den Sie schreiben dürfen.</translation>
     </message>
     <message>
         <source>structure</source>
         <extracomment>What is checked: the tables, indexes and triggers of a workbook.</extracomment>
-        <translation type="unfinished" />
+        <translation>Aufbau</translation>
     </message>
     <message>
         <source>pages</source>
         <extracomment>What is checked: the pages of the file.</extracomment>
-        <translation type="unfinished" />
+        <translation>Seiten</translation>
     </message>
     <message>
         <source>links</source>
         <extracomment>What is checked: whether each record that another one names is there.</extracomment>
-        <translation type="unfinished" />
+        <translation>Verweise</translation>
     </message>
     <message>
         <source>mark</source>
         <extracomment>What is checked: whether the workbook's own mark, and what was found sound before, are there.</extracomment>
-        <translation type="unfinished" />
+        <translation>Marke</translation>
     </message>
     <message>
         <source>numbers</source>
         <extracomment>What is checked: the numbers of the entries in the history.</extracomment>
-        <translation type="unfinished" />
+        <translation>Nummern</translation>
     </message>
     <message>
         <source>seals</source>
         <extracomment>What is checked: the seals of the history.</extracomment>
-        <translation type="unfinished" />
+        <translation>Siegel</translation>
     </message>
     <message>
         <source>records</source>
         <extracomment>What is checked: each record against the history.</extracomment>
-        <translation type="unfinished" />
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>entry %1 %2</source>
         <extracomment>The place of a fault; %1 is the number of an entry, %2 a record or nothing.</extracomment>
-        <translation type="unfinished" />
+        <translation>Eintrag %1 %2</translation>
     </message>
     <message>
         <source>entry %1 of piece of work %2 %3</source>
         <extracomment>The place of a fault; %1 is the number of an entry, %2 that of a piece of work, %3 a record or nothing.</extracomment>
-        <translation type="unfinished" />
+        <translation>Eintrag %1 der Arbeit %2 %3</translation>
     </message>
     <message>
         <source>sound    %1: %2</source>
         <extracomment>A line of a check; %1 is what was checked, %2 how many.</extracomment>
-        <translation type="unfinished" />
+        <translation>heil       %1: %2</translation>
     </message>
     <message>
         <source>damaged  %1: %2, of them bad: %3</source>
         <extracomment>A line of a check; %1 is what was checked, %2 how many, %3 how many of them are bad.</extracomment>
-        <translation type="unfinished" />
+        <translation>beschädigt %1: %2, davon schlecht: %3</translation>
     </message>
     <message>
         <source>damaged  %1: %2, of them bad: %3, the first: %4</source>
         <extracomment>A line of a check; %1 is what was checked, %2 how many, %3 how many of them are bad, %4 where the first one is.</extracomment>
-        <translation type="unfinished" />
+        <translation>beschädigt %1: %2, davon schlecht: %3, zuerst: %4</translation>
     </message>
     <message>
         <source>entries: %1, of them made outside Soakbook: %2, newest seal: %3</source>
         <extracomment>Last line of a check; %1 is the number of the newest entry, %2 how many came from other programs, %3 the beginning of its seal.</extracomment>
-        <translation type="unfinished" />
+        <translation>Einträge: %1, davon außerhalb von Soakbook: %2, neuestes Siegel: %3</translation>
     </message>
     <message>
         <source>%1 holds the workbook up to entry %2.</source>
         <extracomment>A command line sentence; %1 is the path of the copy, %2 the number of the newest entry in it.</extracomment>
-        <translation type="unfinished" />
+        <translation>%1 enthält das Arbeitsbuch bis Eintrag %2.</translation>
     </message>
 </context>
 <context>
