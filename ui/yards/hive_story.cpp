@@ -39,7 +39,7 @@ HiveStory::HiveStory(Desk& desk, QWidget* parent)
     auto* said = new QHBoxLayout;
     said->setSpacing(16);
     said->addWidget(m_sentence, 1);
-    said->addWidget(m_how, 0, Qt::AlignTop);
+    said->addWidget(m_how, 0, Qt::AlignVCenter);
     column->addLayout(said);
     m_how->setObjectName(QStringLiteral("story_how"));
     this->column()->addWidget(around);

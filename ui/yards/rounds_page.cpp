@@ -68,7 +68,7 @@ void RoundsPage::make_rounds() {
     m_table->set_rows_model(m_rows);
     m_table->set_spared_columns({2, 4, 3});
     card->column()->addWidget(m_table, 1);
-    scroll->column()->addWidget(card, 3);
+    scroll->column()->addWidget(card, 2);
     connect(m_table, &RecordTable::current_changed, this, &RoundsPage::show_chosen);
 }
 
@@ -109,14 +109,14 @@ void RoundsPage::make_yards() {
     m_mites->setObjectName(QStringLiteral("round_mites"));
     m_how->setObjectName(QStringLiteral("round_mites_how"));
     auto* around = new QVBoxLayout(m_mites_row);
-    around->setContentsMargins(card_padding, 8, card_padding, 12);
+    around->setContentsMargins(12, 12, card_padding, 12);
     auto* said = new QHBoxLayout;
     said->setSpacing(16);
     said->addWidget(m_mites, 1);
-    said->addWidget(m_how, 0, Qt::AlignTop);
+    said->addWidget(m_how, 0, Qt::AlignVCenter);
     around->addLayout(said);
     m_yards_card->column()->addWidget(m_mites_row);
-    scroll->column()->addWidget(m_yards_card, 2);
+    scroll->column()->addWidget(m_yards_card, 3);
     scroll->column()->addWidget(new Caution(YardWords::harvest_caution()));
 
     const auto strips_in = [this] {

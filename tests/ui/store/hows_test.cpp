@@ -74,6 +74,9 @@ TEST_F(StoreHows, strips_are_counted_by_the_weight_of_the_bag) {
     bagged(2712, 0.2);
     EXPECT_THAT(card(0), AllOf(HasSubstr("By weight"), HasSubstr("80 as packed")));
     EXPECT_THAT(how(), AllOf(HasSubstr("Strips by weight"), HasSubstr("Net 2.712 kg"), HasSubstr("Likeliest: 80")));
+    EXPECT_EQ(clipped_texts(room->find<QWidget>("bag_card")), QStringList()) << "with the long answer open";
+    if (qEnvironmentVariableIsSet("SOAKBOOK_PICTURES"))
+        room->window().grab().save(qEnvironmentVariable("SOAKBOOK_PICTURES") + QStringLiteral("/bag-how.png"));
 }
 
 TEST_F(StoreHows, one_short_is_said) {
