@@ -62,6 +62,18 @@ QString words_for(book::NotOpened why, const QString& path) {
     case book::NotOpened::busy:
         //: %1 is a file's path.
         return OpenTexts::tr("%1 is held by another program just now. Close it there and try again.").arg(file);
+    case book::NotOpened::not_copied:
+        //: %1 is a file's path.
+        return OpenTexts::tr("%1 was written by an older Soakbook and is to be brought up to date, but the safe copy "
+                             "that comes before could not be made: nothing was changed. Make room on the disk and try "
+                             "again.")
+            .arg(file);
+    case book::NotOpened::not_brought_up:
+        //: %1 is a file's path.
+        return OpenTexts::tr("%1 was written by an older Soakbook and could not be brought up to date where it is: it "
+                             "is as it was. Copy it to a folder that you may write to and that has room, and open it "
+                             "there.")
+            .arg(file);
     }
     return {};
 }

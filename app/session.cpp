@@ -77,7 +77,7 @@ tl::expected<void, QString> Session::open(const QString& path) {
             return tl::unexpected(locked.error());
         lock_file = std::move(*locked);
     }
-    auto opened = book::Workbook::open(file);
+    auto opened = book::Workbook::open(file, m_example ? QString() : m_copy_folder);
     if (!opened)
         return tl::unexpected(words_for(opened.error(), file));
     close_workbook();

@@ -50,11 +50,11 @@ qint64 pragma_number(const QSqlDatabase& db, const QString& name) {
     return s.next() ? s.get<qint64>(0) : 0;
 }
 
-QSqlDatabase connect_store(const QString& path) {
+QSqlDatabase connect_store(const QString& path, Use use) {
     static std::atomic<int> number{0};
     QSqlDatabase db = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("workbook-%1").arg(++number));
     db.setDatabaseName(path);
-    db.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=0"));
+    db.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=0") + (use == Use::reading ? QStringLiteral(";QSQLITE_OPEN_READONLY") : QString()));
     if (!db.open()) {
         const QString text = db.lastError().text();
         disconnect_store(db);

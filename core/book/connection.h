@@ -8,8 +8,9 @@
 namespace soakbook::book {
 
 /// Opens a connection under a name of its own. Throws StoreError when the file does not open or a
-/// setting is not taken.
-QSqlDatabase connect_store(const QString& path);
+/// setting is not taken. `Reading` opens it for reading alone: not a byte of the file is written.
+enum class Use { writing, reading };
+QSqlDatabase connect_store(const QString& path, Use use = Use::writing);
 /// Closes it and takes its name out of Qt's list.
 void disconnect_store(QSqlDatabase& db);
 

@@ -2,9 +2,12 @@
 #include "core/book/schema.h"
 
 #include "core/book/connection.h"
+#include "core/book/seal.h"
 #include "core/book/statement.h"
 
 #include <QFile>
+
+#include <map>
 
 static void make_scripts_known() { Q_INIT_RESOURCE(schema); }
 
@@ -20,78 +23,28 @@ QByteArray script(const QString& name) {
     return file.readAll();
 }
 
-// The whole row as text that can be read back: one `name=literal` a line, literals as SQL writes them.
-QString image(const QStringList& columns, const QString& which) {
-    QStringList parts;
-    for (const QString& c : columns)
-        parts << QStringLiteral("'%1=' || quote(%2.%1)").arg(c, which);
-    return parts.join(QStringLiteral(" || char(10) || "));
+void step_1(const QSqlDatabase& db) {
+    for (const char* part : {"0001_control.sql", "0001_records.sql", "0001_laws.sql"})
+        run_script(db, script(QLatin1String(part)));
+    make_history_triggers(db, 1);
+    make_guards(db);
 }
 
-void add_history_triggers(const QSqlDatabase& db, const QString& table) {
-    const QStringList columns = columns_of(db, table);
-    const QString now_ms = QStringLiteral("CAST((julianday('now') - 2440587.5) * 86400000 AS INTEGER)");
-    const QString head = QStringLiteral(
-        "INSERT INTO change(piece, work, count, subject, who, why, version, at_ms, at_off, clock_doubtful, tbl, row_id, what, before, after) "
-        "SELECT d.piece, coalesce(d.work, 'outside'), coalesce(d.count, 1), coalesce(d.subject, ''), coalesce(d.who, ''), "
-        "coalesce(d.why, ''), coalesce(d.version, ''), coalesce(d.at_ms, %1), coalesce(d.at_off, 0), coalesce(d.clock_doubtful, 0), ").arg(now_ms);
-    const QString tail = QStringLiteral(" FROM (SELECT 1) LEFT JOIN now_doing d ON d.id = 1; END");
-    QStringList differs;
-    for (const QString& c : columns)
-        differs << QStringLiteral("OLD.%1 IS NOT NEW.%1").arg(c);
-    const QString before = image(columns, QStringLiteral("OLD"));
-    const QString after = image(columns, QStringLiteral("NEW"));
-    run(db, QStringLiteral("CREATE TRIGGER %1_added AFTER INSERT ON %1 BEGIN ").arg(table) + head +
-                QStringLiteral("'%1', NEW.id, 'added', NULL, ").arg(table) + after + tail);
-    run(db, QStringLiteral("CREATE TRIGGER %1_changed AFTER UPDATE ON %1 WHEN ").arg(table) + differs.join(QStringLiteral(" OR ")) +
-                QStringLiteral(" BEGIN ") + head + QStringLiteral("'%1', NEW.id, 'changed', ").arg(table) + before +
-                QStringLiteral(", ") + after + tail);
-    run(db, QStringLiteral("CREATE TRIGGER %1_removed AFTER DELETE ON %1 BEGIN ").arg(table) + head +
-                QStringLiteral("'%1', OLD.id, 'removed', ").arg(table) + before + QStringLiteral(", NULL") + tail);
+void step_2(const QSqlDatabase& db) {
+    run_script(db, script(QStringLiteral("0002_seals.sql")));
+    make_history_triggers(db, 2);
+    write_missing_history(db, QStringLiteral("brought_up"));
+    seal_changes(db);
 }
 
-void add_guards(const QSqlDatabase& db, const QString& table) {
-    run(db, QStringLiteral("CREATE TRIGGER %1_shown_stays BEFORE DELETE ON %1 WHEN EXISTS "
-                           "(SELECT 1 FROM shown WHERE tbl = '%1' AND row_id = OLD.id) BEGIN "
-                           "SELECT RAISE(ABORT, 'law 7: what was shown is made void, not removed'); END").arg(table));
-    run(db, QStringLiteral("CREATE TRIGGER %1_keeps_its_key BEFORE UPDATE ON %1 WHEN OLD.id <> NEW.id OR OLD.uid <> NEW.uid BEGIN "
-                           "SELECT RAISE(ABORT, 'law 9: a record keeps its key'); END").arg(table));
-    run(db, QStringLiteral("CREATE TRIGGER %1_not_overwritten BEFORE INSERT ON %1 WHEN EXISTS (SELECT 1 FROM %1 WHERE id = NEW.id) "
-                           "BEGIN SELECT RAISE(ABORT, 'law 9: a record is not overwritten'); END").arg(table));
-}
+// One for each version, in order; a step is never changed once a workbook of its version may exist.
+constexpr void (*steps[])(const QSqlDatabase&) = {step_1, step_2};
+static_assert(std::size(steps) == schema_version);
 
-} // namespace
-
-QStringList columns_of(const QSqlDatabase& db, const QString& table) {
-    QStringList names;
-    Statement s(db, QStringLiteral("SELECT name FROM pragma_table_info(?) ORDER BY cid"));
-    s.bind(table).run();
-    while (s.next())
-        names << s.get<QString>(0);
-    return names;
-}
-
-QStringList record_tables() {
-    return {QStringLiteral("operation"),  QStringLiteral("person"),      QStringLiteral("figure"),     QStringLiteral("strip_kind"),
-            QStringLiteral("material_lot"), QStringLiteral("lot_change"), QStringLiteral("vessel"),    QStringLiteral("batch"),
-            QStringLiteral("batch_input"), QStringLiteral("reading"),    QStringLiteral("stir"),       QStringLiteral("soak"),
-            QStringLiteral("bag"),        QStringLiteral("bag_change"),  QStringLiteral("pour"),       QStringLiteral("pail"),
-            QStringLiteral("batch_loss"), QStringLiteral("yard"),        QStringLiteral("yard_time"),  QStringLiteral("hive"),
-            QStringLiteral("hive_move"),  QStringLiteral("round"),       QStringLiteral("round_yard"), QStringLiteral("placement"),
-            QStringLiteral("weigh_in"),   QStringLiteral("weigh_single"), QStringLiteral("mite_count")};
-}
-
-void lay_out(const QSqlDatabase& db) {
-    run(db, QStringLiteral("PRAGMA application_id=%1").arg(application_id));
+template <class F> void in_one_transaction(const QSqlDatabase& db, F&& f) {
     run(db, QStringLiteral("BEGIN EXCLUSIVE"));
     try {
-        for (const char* part : {"0001_control.sql", "0001_records.sql", "0001_laws.sql"})
-            run_script(db, script(QLatin1String(part)));
-        for (const QString& table : record_tables()) {
-            add_history_triggers(db, table);
-            add_guards(db, table);
-        }
-        run(db, QStringLiteral("PRAGMA user_version=%1").arg(schema_version));
+        f();
         run(db, QStringLiteral("COMMIT"));
     } catch (...) {
         QSqlQuery(db).exec(QStringLiteral("ROLLBACK"));
@@ -99,24 +52,52 @@ void lay_out(const QSqlDatabase& db) {
     }
 }
 
+void step_up(const QSqlDatabase& db, int from, int to) {
+    for (int version = from + 1; version <= to; ++version)
+        steps[version - 1](db);
+    run(db, QStringLiteral("PRAGMA user_version=%1").arg(to));
+}
+
+} // namespace
+
+void lay_out(const QSqlDatabase& db, const Doing* made) {
+    in_one_transaction(db, [&] {
+        run(db, QStringLiteral("PRAGMA application_id=%1").arg(application_id));
+        step_up(db, 0, schema_version);
+        if (made)
+            Statement(db, QStringLiteral("INSERT INTO workbook(id, uid, made_ms, made_off) VALUES(1, randomblob(16), ?, ?)"))
+                .bind(static_cast<qint64>(made->at.utc_ms)).bind(made->at.offset_minutes).run();
+    });
+}
+
+int version_of(const QSqlDatabase& db) { return static_cast<int>(pragma_number(db, QStringLiteral("user_version"))); }
+
+void take_steps(const QSqlDatabase& db) {
+    in_one_transaction(db, [&] { step_up(db, version_of(db), schema_version); });
+}
+
 QStringList structure_of(const QSqlDatabase& db) {
     QStringList texts;
-    Statement s(db, QStringLiteral("SELECT type || ' ' || name || ': ' || coalesce(sql, '') FROM sqlite_schema ORDER BY 1"));
+    Statement s(db, QStringLiteral("SELECT type || ' ' || name || ' of ' || tbl_name || ': ' || coalesce(sql, '') FROM sqlite_schema ORDER BY 1"));
     s.run();
     while (s.next())
         texts << s.get<QString>(0);
     return texts;
 }
 
-QStringList known_structure() {
-    static const QStringList known = [] {
+QStringList known_structure(int version) {
+    static const std::map<int, QStringList> known = [] {
+        std::map<int, QStringList> all;
         QSqlDatabase memory = connect_store(QStringLiteral(":memory:"));
-        lay_out(memory);
-        QStringList texts = structure_of(memory);
+        for (int v = 1; v <= schema_version; ++v) {
+            step_up(memory, v - 1, v);
+            all[v] = structure_of(memory);
+        }
         disconnect_store(memory);
-        return texts;
+        return all;
     }();
-    return known;
+    const auto found = known.find(version);
+    return found == known.end() ? QStringList() : found->second;
 }
 
 } // namespace soakbook::book

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a workbook's file looks like: its marks, its numbered steps, and the triggers made for every record table.
+// What a workbook's file looks like: its marks, and its numbered steps from one version to the next.
 #pragma once
+
+#include "core/book/doing.h"
+#include "core/book/history_triggers.h"
 
 #include <QSqlDatabase>
 #include <QStringList>
@@ -8,20 +11,19 @@
 namespace soakbook::book {
 
 constexpr qint64 application_id = 0x536F616B; ///< "Soak"
-constexpr int schema_version = 1;
+constexpr int schema_version = 2;
 
-/// The tables an inspector may ask for: each has history triggers and is guarded once shown; undo works on these alone.
-QStringList record_tables();
-
-/// The columns of a table in the order of the store.
-QStringList columns_of(const QSqlDatabase& db, const QString& table);
-
-/// Lays out an empty store in the newest version, in one transaction. Throws StoreError.
-void lay_out(const QSqlDatabase& db);
+/// Lays out an empty store in the newest version, in one transaction. With `made`, the workbook's own row (its uid, and
+/// when it was made) is written too. Throws StoreError.
+void lay_out(const QSqlDatabase& db, const Doing* made = nullptr);
+/// The version of the store.
+int version_of(const QSqlDatabase& db);
+/// Takes an older store to the newest version in one transaction: all of it or nothing. Throws StoreError.
+void take_steps(const QSqlDatabase& db);
 
 /// Every table, index, view and trigger of the store as text, sorted; equal for equal structures.
 QStringList structure_of(const QSqlDatabase& db);
-/// What structure_of gives for a sound workbook of the newest version.
-QStringList known_structure();
+/// What structure_of gives for a sound workbook of that version.
+QStringList known_structure(int version = schema_version);
 
 } // namespace soakbook::book

@@ -50,6 +50,15 @@ Statement& Statement::run() {
     return *this;
 }
 
+bool Statement::next() {
+    if (m_query.next())
+        return true;
+    // Qt says "no more rows" also when the next one could not be read.
+    if (m_query.lastError().isValid())
+        throw_from(m_query);
+    return false;
+}
+
 void run(const QSqlDatabase& db, const QString& sql) { Statement(db, sql).run(); }
 
 } // namespace soakbook::book

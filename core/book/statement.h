@@ -28,6 +28,11 @@ struct DiskFull : StoreError {
 struct ReadOnly : StoreError {
     using StoreError::StoreError;
 };
+/// Another program changed the workbook since it was last looked at. Said once, before anything is written: whoever shows
+/// the workbook was told to ask again, and the next piece of work goes ahead.
+struct ChangedOutside : StoreError {
+    using StoreError::StoreError;
+};
 /// A law of the house was about to be broken; `what()` says which. Work checks before, so this is a fault of ours.
 struct LawBroken : StoreError {
     using StoreError::StoreError;
@@ -56,8 +61,8 @@ public:
 
     /// Runs it. Throws StoreError.
     Statement& run();
-    /// The next row, false at the end.
-    bool next() { return m_query.next(); }
+    /// The next row, false at the end. Throws StoreError when it cannot be read.
+    bool next();
     template <class T> T get(int column) const { return Cell<T>::read(m_query.value(column)); }
     qint64 new_id() const { return m_query.lastInsertId().toLongLong(); }
     int rows_changed() const { return m_query.numRowsAffected(); }

@@ -2,7 +2,6 @@
 #include "core/book/undo_stack.h"
 
 #include "core/book/changeset.h"
-#include "core/book/connection.h"
 #include "core/book/statement.h"
 #include "core/book/workbook.h"
 
@@ -20,13 +19,6 @@ void UndoStack::push_work(Step step) {
     m_undone.clear();
 }
 
-void UndoStack::note_own_commit() { m_data_version = pragma_number(m_workbook.db(), QStringLiteral("data_version")); }
-
-// data_version moves only when another connection commits.
-bool UndoStack::changed_outside() const {
-    return m_data_version >= 0 && m_data_version != pragma_number(m_workbook.db(), QStringLiteral("data_version"));
-}
-
 void UndoStack::forget() {
     m_done.clear();
     m_undone.clear();
@@ -38,7 +30,7 @@ tl::expected<Piece, NotUndone> UndoStack::redo(const Doing& doing) { return take
 tl::expected<Piece, NotUndone> UndoStack::take_back(std::vector<Step>& from, const Doing& doing, bool redo) {
     if (from.empty())
         return tl::unexpected(NotUndone::nothing);
-    if (changed_outside()) {
+    if (m_workbook.changed_outside()) {
         forget();
         return tl::unexpected(NotUndone::changed_outside);
     }

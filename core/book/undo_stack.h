@@ -41,14 +41,11 @@ private:
         QByteArray changeset;
     };
     void push_work(Step step);
-    void note_own_commit();
     tl::expected<Piece, NotUndone> take_back(std::vector<Step>& from, const Doing& doing, bool redo);
-    bool changed_outside() const;
 
     Workbook& m_workbook;
     std::vector<Step> m_done;
     std::vector<Step> m_undone;
-    qint64 m_data_version = -1;
 };
 
 } // namespace soakbook::book

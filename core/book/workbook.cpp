@@ -3,6 +3,8 @@
 
 #include "core/book/connection.h"
 #include "core/book/file_header.h"
+#include "core/book/outside_watch.h"
+#include "core/book/safe_copy.h"
 #include "core/book/schema.h"
 #include "core/book/statement.h"
 #include "core/book/undo_stack.h"
@@ -13,7 +15,7 @@
 namespace soakbook::book {
 
 Workbook::Workbook(QString path, QSqlDatabase db)
-    : m_path(std::move(path)), m_db(std::move(db)), m_undo(std::make_unique<UndoStack>(*this)) {}
+    : m_path(std::move(path)), m_db(std::move(db)), m_undo(std::make_unique<UndoStack>(*this)), m_watch(std::make_unique<OutsideWatch>(m_path, m_db)) {}
 
 Workbook::~Workbook() { disconnect_store(m_db); }
 
@@ -23,51 +25,66 @@ tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::create(const QStrin
     QSqlDatabase db;
     try {
         db = connect_store(path);
-        lay_out(db);
-        run(db, QStringLiteral("BEGIN IMMEDIATE"));
-        Statement(db, QStringLiteral("INSERT INTO workbook(id, uid, made_ms, made_off) VALUES(1, randomblob(16), ?, ?)"))
-            .bind(static_cast<qint64>(doing.at.utc_ms)).bind(doing.at.offset_minutes).run();
-        run(db, QStringLiteral("COMMIT"));
+        lay_out(db, &doing);
     } catch (const StoreError& error) {
         if (db.isValid())
             disconnect_store(db);
         QFile::remove(path);
         return tl::unexpected(dynamic_cast<const Busy*>(&error) ? NotOpened::busy : NotOpened::read_only);
     }
-    return std::unique_ptr<Workbook>(new Workbook(path, std::move(db)));
+    std::unique_ptr<Workbook> workbook(new Workbook(path, std::move(db)));
+    workbook->m_watch->note();
+    return workbook;
 }
 
-tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open(const QString& path) {
+// The structure comes first: a check reads the tables, and nothing that another program put there may run.
+std::optional<NotOpened> Workbook::judge() const {
+    const int version = version_of(m_db);
+    if (version < 1 || version > schema_version)
+        return NotOpened::damaged;
+    if (structure_of(m_db) != known_structure(version))
+        return NotOpened::changed_structure;
+    Statement check(m_db, QStringLiteral("PRAGMA quick_check(1)"));
+    check.run();
+    if (!check.next() || check.get<QString>(0) != QStringLiteral("ok") || uid().size() != 16)
+        return NotOpened::damaged;
+    return std::nullopt;
+}
+
+std::optional<NotOpened> Workbook::bring_up(const QString& copies) {
+    if (version_of(m_db) == schema_version)
+        return std::nullopt;
+    if (const auto copy = make_safe_copy(*this, copies.isEmpty() ? QFileInfo(m_path).absolutePath() : copies); !copy)
+        return copy.error() == NotCopied::check_failed ? NotOpened::damaged : copy.error() == NotCopied::busy ? NotOpened::busy : NotOpened::not_copied;
+    try {
+        take_steps(m_db);
+    } catch (const Busy&) {
+        return NotOpened::busy;
+    } catch (const StoreError&) {
+        return NotOpened::not_brought_up;
+    }
+    return structure_of(m_db) == known_structure() ? std::nullopt : std::optional<NotOpened>(NotOpened::changed_structure);
+}
+
+tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open(const QString& path, const QString& copies) {
     if (const auto refused = judge_header(path))
         return tl::unexpected(*refused);
-    QSqlDatabase db;
     try {
-        db = connect_store(path);
-        Statement check(db, QStringLiteral("PRAGMA quick_check(1)"));
-        check.run();
-        if (!check.next() || check.get<QString>(0) != QStringLiteral("ok")) {
-            check = Statement(db, QStringLiteral("SELECT 1"));
-            disconnect_store(db);
-            return tl::unexpected(NotOpened::damaged);
-        }
+        std::unique_ptr<Workbook> workbook(new Workbook(path, connect_store(path)));
+        auto refused = workbook->judge();
+        if (!refused)
+            refused = workbook->bring_up(copies);
+        if (refused)
+            return tl::unexpected(*refused);
+        workbook->m_watch->note();
+        return workbook;
     } catch (const Busy&) {
-        if (db.isValid())
-            disconnect_store(db);
         return tl::unexpected(NotOpened::busy);
     } catch (const ReadOnly&) {
-        if (db.isValid())
-            disconnect_store(db);
         return tl::unexpected(NotOpened::unreadable);
     } catch (const StoreError&) {
-        if (db.isValid())
-            disconnect_store(db);
         return tl::unexpected(NotOpened::damaged);
     }
-    if (structure_of(db) != known_structure()) {
-        disconnect_store(db);
-        return tl::unexpected(NotOpened::changed_structure);
-    }
-    return std::unique_ptr<Workbook>(new Workbook(path, std::move(db)));
 }
 
 QByteArray Workbook::uid() const {
@@ -81,6 +98,8 @@ qint64 Workbook::last_seq() const {
     s.run();
     return s.next() ? s.get<qint64>(0) : 0;
 }
+
+bool Workbook::changed_outside() const { return m_watch->look() != OutsideWatch::Seen::nothing; }
 
 std::function<void()> Workbook::subscribe(std::function<void(const Changed&)> tell) {
     const int number = m_next_listener++;

@@ -12,6 +12,7 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <set>
 #include <vector>
 
@@ -39,16 +40,22 @@ enum class NotOpened {
     damaged,           ///< the store's own check failed
     exists_already,    ///< a new workbook never overwrites a file
     busy,
+    not_copied,        ///< of an older version, and no safe copy of it could be made first
+    not_brought_up,    ///< of an older version, and the disk did not take the newer one
 };
 
 class Writing;
+class OutsideWatch;
 class UndoStack;
+struct Seal;
 
 class Workbook {
 public:
-    /// Makes a new workbook at `path`, which must not exist. `uid_seed` empty: a random uid.
+    /// Makes a new workbook at `path`, which must not exist.
     static tl::expected<std::unique_ptr<Workbook>, NotOpened> create(const QString& path, const Doing& doing);
-    static tl::expected<std::unique_ptr<Workbook>, NotOpened> open(const QString& path);
+    /// Opens a sound workbook. One of an older version is brought up to this one, after a safe copy of it was made in
+    /// `copies` (empty: beside the file).
+    static tl::expected<std::unique_ptr<Workbook>, NotOpened> open(const QString& path, const QString& copies = {});
     ~Workbook();
     Workbook(const Workbook&) = delete;
     Workbook& operator=(const Workbook&) = delete;
@@ -59,8 +66,12 @@ public:
     qint64 last_seq() const;
     const QSqlDatabase& db() const { return m_db; }
 
+    /// Whether another program changed or replaced the file since this one last wrote or looked.
+    bool changed_outside() const;
+
     /// Runs `f(Writing&)` as one piece of work in one transaction: committed when the result has a value, otherwise rolled
-    /// back. Throws Busy, DiskFull, ReadOnly, LawBroken, StoreError; then nothing was written.
+    /// back. Throws Busy, DiskFull, ReadOnly (also where another file lies in its place), ChangedOutside, LawBroken,
+    /// StoreError; then nothing was written.
     template <class F> auto write(const Piece& piece, const Doing& doing, F&& f);
 
     /// Calls `tell` after each commit that changed something. Returns what ends the subscription.
@@ -72,11 +83,14 @@ public:
 private:
     friend class Writing;
     Workbook(QString path, QSqlDatabase db);
+    std::optional<NotOpened> judge() const;
+    std::optional<NotOpened> bring_up(const QString& copies);
     void tell(const Changed& changed);
 
     QString m_path;
     QSqlDatabase m_db;
     std::unique_ptr<UndoStack> m_undo;
+    std::unique_ptr<OutsideWatch> m_watch;
     std::map<int, std::function<void(const Changed&)>> m_listeners;
     int m_next_listener = 1;
 };
@@ -103,6 +117,10 @@ private:
     friend class UndoStack;
     enum class Kind { work, undo, redo };
     Writing(Workbook& workbook, Piece piece, Doing doing, Kind kind);
+    void begin();
+    void give_up();
+    void mind_others();
+    void end_for_good(const std::optional<Seal>& own);
 
     Workbook& m_workbook;
     Piece m_piece;

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/changeset.h"
+#include "core/book/outside_watch.h"
+#include "core/book/schema.h"
 #include "core/book/statement.h"
 #include "core/book/undo_stack.h"
 #include "core/book/workbook.h"
+
+#include <sqlite3.h>
 
 namespace soakbook::book {
 
@@ -15,9 +19,9 @@ Writing::Writing(Workbook& workbook, Piece piece, Doing doing) : Writing(workboo
 
 Writing::Writing(Workbook& workbook, Piece piece, Doing doing, Kind kind)
     : m_workbook(workbook), m_piece(std::move(piece)), m_doing(std::move(doing)), m_kind(kind) {
-    run(db(), QStringLiteral("BEGIN IMMEDIATE"));
-    m_open = true;
+    begin();
     try {
+        mind_others();
         const QString prefix = kind == Kind::undo ? QStringLiteral("undo:") : kind == Kind::redo ? QStringLiteral("redo:") : QString();
         Statement(db(), QStringLiteral("INSERT INTO now_doing(id, piece, work, count, subject, who, why, version, at_ms, at_off, clock_doubtful) "
                                        "VALUES(1, (SELECT coalesce(max(piece), 0) + 1 FROM change), ?, ?, ?, ?, ?, ?, ?, ?, ?)"))
@@ -25,17 +29,44 @@ Writing::Writing(Workbook& workbook, Piece piece, Doing doing, Kind kind)
             .bind(QStringLiteral(SOAKBOOK_VERSION)).bind(static_cast<qint64>(m_doing.at.utc_ms)).bind(m_doing.at.offset_minutes)
             .bind(m_doing.clock_doubtful).run();
         m_recorder = std::make_unique<Recorder>(db());
+    } catch (const ChangedOutside&) {
+        give_up();
+        const QStringList tables = record_tables();
+        m_workbook.tell({{tables.begin(), tables.end()}, m_workbook.m_watch->known_seq()});
+        throw;
     } catch (...) {
-        QSqlQuery(db()).exec(QStringLiteral("ROLLBACK"));
-        m_open = false;
+        give_up();
         throw;
     }
+}
+
+void Writing::give_up() {
+    QSqlQuery(db()).exec(QStringLiteral("ROLLBACK"));
+    m_open = false;
+}
+
+void Writing::begin() {
+    m_workbook.m_watch->forget_what_was_read();
+    run(db(), QStringLiteral("BEGIN IMMEDIATE"));
+    m_open = true;
+}
+
+// What a form shows was read before: an entry made on the strength of it waits until it was looked at again.
+void Writing::mind_others() {
+    const auto seen = m_workbook.m_watch->look();
+    if (seen == OutsideWatch::Seen::nothing)
+        return;
+    if (seen == OutsideWatch::Seen::replaced)
+        throw ReadOnly(SQLITE_READONLY_DBMOVED, "another file lies in the place of the workbook");
+    m_workbook.m_watch->note();
+    m_workbook.undo_stack().forget();
+    throw ChangedOutside(SQLITE_BUSY_SNAPSHOT, "another program changed the workbook");
 }
 
 Writing::~Writing() {
     m_recorder.reset();
     if (m_open)
-        QSqlQuery(db()).exec(QStringLiteral("ROLLBACK"));
+        give_up();
 }
 
 void Writing::name(int count, const QString& subject) {
@@ -44,12 +75,32 @@ void Writing::name(int count, const QString& subject) {
     Statement(db(), QStringLiteral("UPDATE now_doing SET count = ?, subject = ?")).bind(count).bind(subject).run();
 }
 
+void Writing::end_for_good(const std::optional<Seal>& own) {
+    try {
+        run(db(), QStringLiteral("COMMIT"));
+    } catch (const StoreError&) {
+        // The disk may fail after the work is down, when the folder is synced. The seal says which it is.
+        QSqlQuery(db()).exec(QStringLiteral("ROLLBACK"));
+        bool is_down = false;
+        try {
+            is_down = own && newest_seal(db()) == *own;
+        } catch (const StoreError&) {
+            is_down = false;
+        }
+        if (!is_down)
+            throw;
+    }
+}
+
 void Writing::commit() {
     const QByteArray changeset = m_recorder->changes.changeset();
     m_recorder.reset();
     run(db(), QStringLiteral("DELETE FROM now_doing"));
-    run(db(), QStringLiteral("COMMIT"));
+    const std::optional<Seal> seal = seal_changes(db());
+    end_for_good(seal);
+    // From here on nothing may fail: the work is down.
     m_open = false;
+    m_workbook.m_watch->note_own(seal);
     UndoStack& undo = m_workbook.undo_stack();
     if (!changeset.isEmpty() && m_undoable) {
         if (m_kind == Kind::work)
@@ -57,8 +108,7 @@ void Writing::commit() {
         else
             (m_kind == Kind::undo ? undo.m_undone : undo.m_done).push_back({m_piece, changeset});
     }
-    undo.note_own_commit();
-    m_workbook.tell({changeset.isEmpty() ? std::set<QString>{} : tables_in(changeset), m_workbook.last_seq()});
+    m_workbook.tell({changeset.isEmpty() ? std::set<QString>{} : tables_in(changeset), m_workbook.m_watch->known_seq()});
 }
 
 } // namespace soakbook::book

@@ -13,6 +13,8 @@ namespace soakbook::work {
 template <class F> auto perform(book::Workbook& workbook, const Piece& piece, const Doing& doing, F&& f) -> decltype(f(std::declval<book::Writing&>())) {
     try {
         return workbook.write(piece, doing, std::forward<F>(f));
+    } catch (const book::ChangedOutside&) {
+        return refuse(Why::changed_outside);
     } catch (const book::Busy&) {
         return refuse(Why::busy);
     } catch (const book::DiskFull&) {

@@ -22,6 +22,8 @@ Outcome<SafeCopyState> make_safe_copy(const book::Workbook& workbook, const QStr
         return refuse(Why::busy);
     case book::NotCopied::folder:
     case book::NotCopied::check_failed:
+    case book::NotCopied::exists_already:
+    case book::NotCopied::unreadable:
         break;
     }
     return refuse(Why::read_only, {}, {folder});

@@ -22,6 +22,8 @@ template <class TakeBack> Outcome<Piece> take_back(TakeBack&& f) {
             break;
         }
         return refuse(Why::undo_blocked);
+    } catch (const book::ChangedOutside&) {
+        return refuse(Why::changed_outside);
     } catch (const book::Busy&) {
         return refuse(Why::busy);
     } catch (const book::DiskFull&) {

@@ -156,6 +156,59 @@ TEST_F(Opening, while_another_program_holds_it_writing_waits_for_nobody_and_lose
     EXPECT_EQ(fetch_all<Yard>(**opened).size(), 3U);
 }
 
+TEST_F(Opening, what_another_program_changed_is_told_before_the_next_entry_which_then_goes_ahead) {
+    auto opened = Workbook::open(shelf.path());
+    ASSERT_TRUE(opened.has_value());
+    int told = 0;
+    const auto stop = (*opened)->subscribe([&told](const Changed& changed) { told += changed.tables.count(QStringLiteral("yard")) ? 1 : 0; });
+    ASSERT_EQ(Raw(shelf.path()).run("UPDATE yard SET note = 'from outside' WHERE id = 1"), "");
+    struct Done {
+        explicit operator bool() const { return true; }
+    };
+    const auto add_yard = [&] {
+        (*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(11), [](Writing& w) {
+            insert(w, Yard{{}, QStringLiteral("third"), {}, {}, true});
+            return Done{};
+        });
+    };
+    const qint64 before = (*opened)->last_seq();
+    EXPECT_TRUE((*opened)->changed_outside());
+    EXPECT_THROW(add_yard(), ChangedOutside);
+    EXPECT_EQ(told, 1);
+    EXPECT_EQ((*opened)->last_seq(), before);
+    EXPECT_NO_THROW(add_yard());
+    EXPECT_EQ(fetch_all<Yard>(**opened).front().note, QStringLiteral("from outside"));
+    EXPECT_EQ((*opened)->last_seq(), before + 1);
+}
+
+TEST_F(Opening, a_file_laid_over_the_open_one_gets_no_entry) {
+    auto other = Workbook::create(file("other.soakbook"), on_day(0));
+    ASSERT_TRUE(other.has_value());
+    other->reset();
+    for (const bool in_place : {true, false}) {
+        put(file("open.soakbook"), bytes_of(shelf.path()));
+        auto opened = Workbook::open(file("open.soakbook"));
+        ASSERT_TRUE(opened.has_value());
+        ASSERT_EQ(fetch_all<Yard>(**opened).size(), 2U);
+        const QByteArray bytes = bytes_of(file("other.soakbook"));
+        if (!in_place)
+            QFile::remove(file("open.soakbook"));
+        put(file("open.soakbook"), bytes);
+        struct Done {
+            explicit operator bool() const { return true; }
+        };
+        for (int again = 0; again < 2; ++again)
+            EXPECT_THROW((*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(11),
+                                          [](Writing& w) {
+                                              insert(w, Yard{{}, QStringLiteral("third"), {}, {}, true});
+                                              return Done{};
+                                          }),
+                         ReadOnly)
+                << in_place;
+        EXPECT_EQ(bytes_of(file("open.soakbook")), bytes) << in_place;
+    }
+}
+
 TEST_F(Opening, the_settings_that_keep_it_safe_are_on) {
     auto opened = Workbook::open(shelf.path());
     ASSERT_TRUE(opened.has_value());

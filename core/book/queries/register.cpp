@@ -231,7 +231,8 @@ std::vector<JournalRow> newest_pieces(const Workbook& workbook, int most) {
             workbook.db(),
             QStringLiteral("WITH newest AS (SELECT piece FROM change WHERE piece IS NOT NULL GROUP BY piece ORDER BY "
                            "piece DESC LIMIT ?) "
-                           "SELECT max(seq), work, count, subject, who, why, at_ms, at_off, count(*), 0 FROM change "
+                           "SELECT max(seq), work, count, subject, who, why, at_ms, at_off, "
+                           "sum(tbl NOT IN ('given_code', 'shown')), 0 FROM change "
                            "WHERE piece IN (SELECT piece FROM newest) GROUP BY piece"));
         s.bind(most);
         take(s);
