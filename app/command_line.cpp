@@ -14,7 +14,7 @@ class CommandLineWords {
 } // namespace
 
 QString help_text() {
-    //: Shown by "soakbook --help". The words that begin with -- and SOAKBOOK stay as they are; FILE, FOLDER and DATE
+    //: Shown by "soakbook --help". The words that begin with -- and SOAKBOOK stay as they are; FILE, TO, FOLDER and DATE
     //: are translated alike in both columns.
     return CommandLineWords::tr("Soakbook, the workbook for home-made varroa strips\n"
                                 "\n"
@@ -24,6 +24,10 @@ QString help_text() {
                                 "soakbook --write-example FILE  writes the worked example to a new file\n"
                                 "soakbook --tour FOLDER [FILE]  saves pictures of every page to a folder, of the\n"
                                 "                               example or of that workbook, and changes nothing\n"
+                                "soakbook --verify FILE         checks that workbook, a line for each check; ends\n"
+                                "                               with 0 sound, 1 damaged, 2 cannot be read\n"
+                                "soakbook --safe-copy FILE TO   copies that workbook, checked, to the new file TO;\n"
+                                "                               ends with 0 copied, 1 damaged, 2 not read or written\n"
                                 "soakbook --on DATE             takes that day (2026-10-03) for today\n"
                                 "soakbook --help                this text\n"
                                 "soakbook --version             the version\n");
@@ -34,6 +38,9 @@ tl::expected<CommandLine, QString> read_command_line(const QStringList& argument
     QStringList files;
     const auto value_after = [&](qsizetype& i) -> QString {
         return i + 1 < arguments.size() ? arguments.at(++i) : QString();
+    };
+    const auto file_after = [&](qsizetype& i) -> QString {
+        return i + 1 < arguments.size() && !arguments.at(i + 1).startsWith(QStringLiteral("--")) ? arguments.at(++i) : QString();
     };
     for (qsizetype i = 1; i < arguments.size(); ++i) {
         const QString& argument = arguments.at(i);
@@ -55,6 +62,20 @@ tl::expected<CommandLine, QString> read_command_line(const QStringList& argument
             if (line.folder.isEmpty())
                 //: A command line sentence; --tour stays as it is.
                 return tl::unexpected(CommandLineWords::tr("--tour needs the name of a folder for its pictures."));
+        } else if (argument == QStringLiteral("--verify")) {
+            line.wish = CommandLine::Wish::verify;
+            line.file = file_after(i);
+            if (line.file.isEmpty())
+                //: A command line sentence; --verify stays as it is.
+                return tl::unexpected(CommandLineWords::tr("--verify needs the name of a workbook to check."));
+        } else if (argument == QStringLiteral("--safe-copy")) {
+            line.wish = CommandLine::Wish::safe_copy;
+            line.file = file_after(i);
+            line.copy_to = file_after(i);
+            if (line.copy_to.isEmpty())
+                //: A command line sentence; --safe-copy stays as it is.
+                return tl::unexpected(
+                    CommandLineWords::tr("--safe-copy needs the name of a workbook and the name of a new file for its copy."));
         } else if (argument == QStringLiteral("--on")) {
             const auto day = exchange::read_day_iso(value_after(i));
             if (!day)

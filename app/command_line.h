@@ -14,8 +14,9 @@
 namespace soakbook::app {
 
 struct CommandLine {
-    enum class Wish { open, example, write_example, tour, help, version } wish = Wish::open;
-    QString file;                   ///< the workbook to open, or the file that the example is written to; may be empty
+    enum class Wish { open, example, write_example, tour, verify, safe_copy, help, version } wish = Wish::open;
+    QString file;                   ///< the workbook to open, check or copy, or the file that the example is written to; may be empty
+    QString copy_to;                ///< the new file of a safe copy
     QString folder;                 ///< of the tour
     std::optional<maths::Day> on;   ///< today is this day, for tests and pictures
 };

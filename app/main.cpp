@@ -2,6 +2,7 @@
 #include "app/command_line.h"
 #include "app/example.h"
 #include "app/program.h"
+#include "app/scripts.h"
 #include "app/session.h"
 #include "app/tour.h"
 
@@ -66,6 +67,11 @@ int main(int argc, char** argv) {
     if (line->wish == Wish::help || line->wish == Wish::version) {
         QTextStream(stdout) << (line->wish == Wish::help ? soakbook::app::help_text() : QStringLiteral("Soakbook " SOAKBOOK_VERSION "\n"));
         return 0;
+    }
+    if (line->wish == Wish::verify || line->wish == Wish::safe_copy) {
+        QCoreApplication application(argc, argv);
+        soakbook::app::load_words(application);
+        return line->wish == Wish::verify ? soakbook::app::verify_file(line->file) : soakbook::app::copy_file(line->file, line->copy_to);
     }
     const bool unseen = line->wish == Wish::tour || line->wish == Wish::write_example;
     if (unseen || soakbook::app::no_display()) {

@@ -19,8 +19,7 @@ void name_program() {
     QCoreApplication::setApplicationVersion(QStringLiteral(SOAKBOOK_VERSION));
 }
 
-void dress(QApplication& application) {
-    open_resources();
+void load_words(QCoreApplication& application) {
     const ui::Preferences preferences = ui::stored_preferences();
     const QString language = preferences.language.isEmpty() ? QLocale::system().name().left(2) : preferences.language;
     // English has a file too: its plurals.
@@ -32,6 +31,12 @@ void dress(QApplication& application) {
     auto* qt_words = new QTranslator(&application);
     if (language != QStringLiteral("en") && qt_words->load(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
         QCoreApplication::installTranslator(qt_words);
+}
+
+void dress(QApplication& application) {
+    open_resources();
+    load_words(application);
+    const ui::Preferences preferences = ui::stored_preferences();
     ui::apply_theme(application, ui::look_for(preferences.look), preferences.text_percent);
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/soakbook/icons/soakbook.svg")));
 }
