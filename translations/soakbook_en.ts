@@ -76,7 +76,7 @@
     <name>DialWords</name>
     <message numerus="yes">
         <source>Dial less probe in this tank once it is warm: %1, from %n readings.</source>
-        <extracomment>How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
+        <extracomment>How a tank&apos;s dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
         <translation>
             <numerusform>Dial less probe in this tank once it is warm: %1, from %n reading.</numerusform>
             <numerusform>Dial less probe in this tank once it is warm: %1, from %n readings.</numerusform>
@@ -84,7 +84,7 @@
     </message>
     <message numerus="yes">
         <source>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</source>
-        <extracomment>How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
+        <extracomment>How a tank&apos;s dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
         <translation>
             <numerusform>Dial less probe in this tank once it is warm: %1 to %2, from %n reading.</numerusform>
             <numerusform>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</numerusform>
@@ -221,7 +221,7 @@
     <name>Label</name>
     <message numerus="yes">
         <source>%n oxalic acid strips</source>
-        <extracomment>on a bag's label</extracomment>
+        <extracomment>on a bag&apos;s label</extracomment>
         <translation>
             <numerusform>%n oxalic acid strip</numerusform>
             <numerusform>%n oxalic acid strips</numerusform>
@@ -278,7 +278,7 @@
     </message>
     <message numerus="yes">
         <source>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</source>
-        <extracomment>The same with one bin filled again and again; %n strips, %1 a mass, %2 "2 more days"</extracomment>
+        <extracomment>The same with one bin filled again and again; %n strips, %1 a mass, %2 &quot;2 more days&quot;</extracomment>
         <translation>
             <numerusform>One after another, warmed and cleared between: %n strip, at most %1 left, %2.</numerusform>
             <numerusform>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</numerusform>
@@ -566,7 +566,7 @@ How many strips are in bags</extracomment>
     <name>StoreWords</name>
     <message numerus="yes">
         <source>%n day(s) past</source>
-        <extracomment>A bag's limit lies behind; %n days</extracomment>
+        <extracomment>A bag&apos;s limit lies behind; %n days</extracomment>
         <translation>
             <numerusform>%n day past</numerusform>
             <numerusform>%n days past</numerusform>
@@ -574,7 +574,7 @@ How many strips are in bags</extracomment>
     </message>
     <message numerus="yes">
         <source>%n day(s) left</source>
-        <extracomment>A bag's limit; %n days</extracomment>
+        <extracomment>A bag&apos;s limit; %n days</extracomment>
         <translation>
             <numerusform>%n day left</numerusform>
             <numerusform>%n days left</numerusform>
@@ -614,7 +614,7 @@ How many strips are in bags</extracomment>
     <name>YardList</name>
     <message numerus="yes">
         <source>%n hives</source>
-        <extracomment>Under a yard's name
+        <extracomment>Under a yard&apos;s name
 ----------
 Under an entry</extracomment>
         <translation>
@@ -624,7 +624,7 @@ Under an entry</extracomment>
     </message>
     <message numerus="yes">
         <source>%1, %n strips hang</source>
-        <extracomment>Under an entry; %1 "60 hives"</extracomment>
+        <extracomment>Under an entry; %1 &quot;60 hives&quot;</extracomment>
         <translation>
             <numerusform>%1, %n strip hangs</numerusform>
             <numerusform>%1, %n strips hang</numerusform>
@@ -1000,7 +1000,7 @@ Under an entry</extracomment>
     <name>soakbook::ui::RoundForm</name>
     <message numerus="yes">
         <source>%n hives</source>
-        <extracomment>Beside a yard's name</extracomment>
+        <extracomment>Beside a yard&apos;s name</extracomment>
         <translation>
             <numerusform>%n hive</numerusform>
             <numerusform>%n hives</numerusform>
@@ -1103,7 +1103,7 @@ Under an entry</extracomment>
     </message>
     <message numerus="yes">
         <source>%1 needs %n</source>
-        <extracomment>goes on from one month in words; %1 is a round's name</extracomment>
+        <extracomment>goes on from one month in words; %1 is a round&apos;s name</extracomment>
         <translation>
             <numerusform>%1 needs %n</numerusform>
             <numerusform>%1 needs %n</numerusform>
@@ -1122,7 +1122,7 @@ Under an entry</extracomment>
     <name>soakbook::ui::StockByMonthChart</name>
     <message numerus="yes">
         <source>%1: %n strips, %2</source>
-        <extracomment>one bar in words; %1 is a month with its year, %2 "past the limit", "near the limit" or "in date"</extracomment>
+        <extracomment>one bar in words; %1 is a month with its year, %2 &quot;past the limit&quot;, &quot;near the limit&quot; or &quot;in date&quot;</extracomment>
         <translation>
             <numerusform>%1: %n strip, %2</numerusform>
             <numerusform>%1: %n strips, %2</numerusform>
@@ -1243,7 +1243,7 @@ Under an entry</extracomment>
     </message>
     <message numerus="yes">
         <source>%1, &lt;b&gt;%n&lt;/b&gt; in</source>
-        <extracomment>Rich text; %1 "89 strips planned", %n strips typed instead</extracomment>
+        <extracomment>Rich text; %1 &quot;89 strips planned&quot;, %n strips typed instead</extracomment>
         <translation>
             <numerusform>%1, &lt;b&gt;%n&lt;/b&gt; in</numerusform>
             <numerusform>%1, &lt;b&gt;%n&lt;/b&gt; in</numerusform>
