@@ -27,8 +27,8 @@ void season(benchmark::State& state) {
     question.today = today;
     question.needs = needs;
     question.bags = bags;
-    question.workshop.tanks = {5'000};
-    question.workshop.bins = 8;
+    question.workshop.tanks = {2'880, 2'880};
+    question.workshop.bins = 12;
     question.workshop.strips_per_bin = 480;
     question.workshop.course = {1, 1, 1, 7};
     question.keeps_months = 12;
@@ -40,6 +40,7 @@ void season(benchmark::State& state) {
         throw std::runtime_error("the season has no answer");
     for (auto _ : state)
         benchmark::DoNotOptimize(plan_season(question));
+    state.counters["batches"] = static_cast<double>(plan_season(question)->batches.size());
     state.counters["needs"] = static_cast<double>(needs.size());
 }
 BENCHMARK(season)->Arg(200)->Arg(2'000)->Unit(benchmark::kMillisecond);

