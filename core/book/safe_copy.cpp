@@ -73,6 +73,9 @@ int copy_pages(const QSqlDatabase& from, const QString& to) {
             }
             const int finished = sqlite3_backup_finish(backup);
             rc = rc == SQLITE_DONE ? finished : rc;
+            // A workbook that another tool left with a log beside it is copied as one whole file.
+            if (rc == SQLITE_OK)
+                rc = sqlite3_exec(target, "PRAGMA journal_mode=DELETE", nullptr, nullptr, nullptr);
         } else {
             rc = sqlite3_errcode(target);
         }

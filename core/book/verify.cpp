@@ -27,7 +27,7 @@ public:
 
     void run() {
         m_verdict.version = version_of(m_db);
-        if (!look(Check::structure, [this](CheckResult& r) { structure(r); }) || m_verdict.version < 1)
+        if (!look(Check::structure, [this](CheckResult& r) { structure(r); }))
             return;
         look(Check::store, [this](CheckResult& r) { store(r); });
         look(Check::links, [this](CheckResult& r) { links(r); });
@@ -58,6 +58,10 @@ private:
         const QStringList found = structure_of(m_db);
         const QStringList known = known_structure(m_verdict.version);
         r.looked_at = found.size();
+        if (known.isEmpty())
+            r.bad = 1; // no version that this program knows
+        else if (found == known)
+            return;
         for (const QString& text : found)
             r.bad += known.contains(text) ? 0 : 1;
         for (const QString& text : known)

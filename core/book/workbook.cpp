@@ -14,6 +14,22 @@
 
 namespace soakbook::book {
 
+namespace {
+QString text_of_pragma(const QSqlDatabase& db, const QString& pragma) {
+    Statement s(db, QStringLiteral("PRAGMA ") + pragma);
+    s.run();
+    return s.next() ? s.get<QString>(0) : QString();
+}
+
+std::optional<NotOpened> copy_first(const Workbook& workbook, const QString& copies) {
+    const auto copy = make_safe_copy(workbook, copies.isEmpty() ? QFileInfo(workbook.path()).absolutePath() : copies);
+    if (copy)
+        return std::nullopt;
+    return copy.error() == NotCopied::check_failed ? NotOpened::damaged : copy.error() == NotCopied::busy ? NotOpened::busy : NotOpened::not_copied;
+}
+
+} // namespace
+
 Workbook::Workbook(QString path, QSqlDatabase db)
     : m_path(std::move(path)), m_db(std::move(db)), m_undo(std::make_unique<UndoStack>(*this)), m_watch(std::make_unique<OutsideWatch>(m_path, m_db)) {}
 
@@ -52,12 +68,18 @@ std::optional<NotOpened> Workbook::judge() const {
 }
 
 std::optional<NotOpened> Workbook::bring_up(const QString& copies) {
-    if (version_of(m_db) == schema_version)
+    const bool older = version_of(m_db) < schema_version;
+    // Another tool may have left a log beside the file; a copy of the file alone would then lack what stands in it.
+    const bool logged = text_of_pragma(m_db, QStringLiteral("journal_mode")) != QStringLiteral("delete");
+    if (!older && !logged)
         return std::nullopt;
-    if (const auto copy = make_safe_copy(*this, copies.isEmpty() ? QFileInfo(m_path).absolutePath() : copies); !copy)
-        return copy.error() == NotCopied::check_failed ? NotOpened::damaged : copy.error() == NotCopied::busy ? NotOpened::busy : NotOpened::not_copied;
+    if (const auto refused = copy_first(*this, copies))
+        return refused;
     try {
-        take_steps(m_db);
+        if (logged && text_of_pragma(m_db, QStringLiteral("journal_mode=DELETE")) != QStringLiteral("delete"))
+            return NotOpened::busy;
+        if (older)
+            take_steps(m_db);
     } catch (const Busy&) {
         return NotOpened::busy;
     } catch (const StoreError&) {

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is no sound workbook: named, left byte for byte, and nothing in it runs. And journals that belong to no work.
+#include "bad_disk.h"
+#include "child.h"
+#include "core/book/schema.h"
+#include "ground.h"
+
+#include <QFile>
+
+#include <sqlite3.h>
+#include <unistd.h>
+
+namespace soakbook::faults {
+
+namespace {
+
+struct StrangeFile : ::testing::Test {
+    Ground ground;
+    QString path = ground.file("strange.soakbook");
+
+    /// Opens and checks it in a process of its own, within ten seconds; the file must be as it was.
+    std::string judged() const {
+        const QByteArray before = bytes_of(path);
+        Child child([&](const Child::Tell& tell) {
+            ::alarm(10);
+            const auto opened = book::Workbook::open(path);
+            const bool sound = book::verify(path).sound();
+            tell((opened ? "opened" : std::to_string(static_cast<int>(opened.error()))) + (sound ? ", sound" : ""));
+        });
+        const auto told = child.rest();
+        EXPECT_EQ(bytes_of(path), before);
+        return told.empty() ? "died of " + std::to_string(child.died_of()) : told.front();
+    }
+    static std::string refused(book::NotOpened why) { return std::to_string(static_cast<int>(why)); }
+    std::string script(const std::string& sql) const {
+        sqlite3* db = nullptr;
+        sqlite3_open(path.toUtf8().constData(), &db);
+        char* message = nullptr;
+        sqlite3_exec(db, sql.c_str(), nullptr, nullptr, &message);
+        const std::string said = message ? message : "";
+        sqlite3_free(message);
+        sqlite3_close(db);
+        return said;
+    }
+};
+
+} // namespace
+
+TEST_F(StrangeFile, that_is_no_workbook_is_named_for_what_it_is) {
+    put(path, {});
+    EXPECT_EQ(judged(), refused(book::NotOpened::empty_file));
+    put(path, "<!DOCTYPE html><html><body>Sign in to download</body></html>" + QByteArray(4000, ' '));
+    EXPECT_EQ(judged(), refused(book::NotOpened::not_a_workbook));
+    put(path, QByteArray("PK\x03\x04", 4) + QByteArray(8000, '\x7f'));
+    EXPECT_EQ(judged(), refused(book::NotOpened::not_a_workbook));
+    QFile::remove(path);
+    ASSERT_EQ(script("CREATE TABLE songs(title); INSERT INTO songs VALUES('x')"), "");
+    EXPECT_EQ(judged(), refused(book::NotOpened::other_program));
+}
+
+TEST_F(StrangeFile, of_a_newer_version_is_left_alone) {
+    put(path, filled_workbook());
+    ASSERT_EQ(script("PRAGMA user_version=" + std::to_string(book::schema_version + 1)), "");
+    EXPECT_EQ(judged(), refused(book::NotOpened::newer));
+}
+
+TEST_F(StrangeFile, with_SQL_of_its_own_runs_none_of_it) {
+    const std::string endless = "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) SELECT 1, count(*) FROM n";
+    for (const std::string& hostile :
+         {std::string("CREATE TRIGGER evil AFTER INSERT ON yard BEGIN DELETE FROM change; END"),
+          std::string("CREATE TRIGGER evil INSTEAD OF INSERT ON bag_stock BEGIN UPDATE hive SET note = 'x'; END"),
+          "DROP VIEW bag_stock; CREATE VIEW bag_stock(bag_id, left_over) AS " + endless,
+          "CREATE VIEW extra AS " + endless,
+          std::string("CREATE TABLE extra(a CHECK(a IN (SELECT load_extension('x'))))"),
+          std::string("CREATE INDEX extra ON yard(name) WHERE length(randomblob(900000000)) > 0"),
+          "DROP TRIGGER change_kept; ALTER TABLE change RENAME TO hidden; CREATE VIEW change AS " + endless}) {
+        put(path, filled_workbook());
+        script(hostile);
+        if (bytes_of(path) == filled_workbook())
+            continue; // SQLite itself would have none of it
+        EXPECT_EQ(judged(), refused(book::NotOpened::changed_structure)) << hostile;
+    }
+}
+
+TEST_F(StrangeFile, whose_schema_was_written_over_by_hand) {
+    put(path, filled_workbook());
+    ASSERT_EQ(script("PRAGMA writable_schema=ON; UPDATE sqlite_schema SET sql = 'CREATE TRIGGER yard_added AFTER INSERT ON yard BEGIN DELETE FROM hive; END' "
+                     "WHERE name = 'yard_added'"),
+              "");
+    EXPECT_EQ(judged(), refused(book::NotOpened::changed_structure));
+    put(path, filled_workbook());
+    script("PRAGMA writable_schema=ON; UPDATE sqlite_schema SET rootpage = 2 WHERE name = 'hive'");
+    EXPECT_NE(judged(), "opened, sound");
+}
+
+TEST_F(StrangeFile, left_in_write_ahead_mode_by_another_tool_loses_no_row) {
+    put(path, filled_workbook());
+    ASSERT_EQ(script("PRAGMA journal_mode=WAL; UPDATE yard SET note = 'from outside' WHERE id = 1"), "");
+    auto opened = book::Workbook::open(path);
+    ASSERT_TRUE(opened.has_value());
+    EXPECT_EQ(book::fetch(**opened, book::Id<book::Yard>{1})->note, QStringLiteral("from outside"));
+    EXPECT_NO_THROW(make_entry(**opened, 31));
+    opened->reset();
+    EXPECT_FALSE(QFile::exists(path + QStringLiteral("-wal")));
+    expect_sound(path, "afterwards");
+    EXPECT_EQ(tests::Raw(path).cell("PRAGMA journal_mode"), "delete");
+}
+
+TEST_F(StrangeFile, a_stray_journal_beside_a_sound_workbook_does_it_no_harm) {
+    for (const QByteArray& stray : {QByteArray("not a journal at all"), QByteArray(5000, '\x55'), QByteArray(512, '\0')}) {
+        put(path, filled_workbook());
+        put(path + QStringLiteral("-journal"), stray);
+        expect_sound(path, "with a stray journal");
+        EXPECT_EQ(entries_in(path).size(), 30U);
+    }
+}
+
+TEST_F(StrangeFile, a_journal_of_long_ago_put_beside_it_is_told) {
+    put(path, filled_workbook());
+    (void)book::Workbook::open(path);
+    Child dies([&](const Child::Tell&) {
+        BadDisk disk;
+        auto opened = book::Workbook::open(path);
+        disk.fail(Act::remove, 1, BadDisk::How::process_dies);
+        make_entry(**opened, 31);
+    });
+    dies.rest();
+    const QByteArray journal = bytes_of(path + QStringLiteral("-journal"));
+    ASSERT_GT(journal.size(), 4096);
+    expect_sound(path, "after the kill");
+    {
+        auto opened = book::Workbook::open(path);
+        for (int n = 31; n < 60; ++n)
+            make_entry(**opened, n);
+    }
+    const auto before = book::verify(path);
+    ASSERT_TRUE(before.sound());
+    put(path + QStringLiteral("-journal"), journal);
+    const bool opens = book::Workbook::open(path).has_value();
+    EXPECT_FALSE(opens && book::verify(path, before.until).sound());
+}
+
+} // namespace soakbook::faults
