@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/setup/strip_kind_fields.h"
 
+#include "core/work/facts.h"
 #include "ui/parts/bees_per_strip_field.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/form.h"
@@ -132,6 +133,14 @@ QString StripKindFields::uptake_words(const Habits& habits) const {
         return {};
     //: What one strip takes up; %1 is a weight.
     return StripKindFieldsWords::tr("One strip takes up %1 of liquid.").arg(habits.small(*target - *dry));
+}
+
+std::vector<work::How> StripKindFields::uptake_hows() const {
+    const auto dry = m_dry->value();
+    const auto target = m_target->value();
+    if (!dry || !target || *target <= *dry)
+        return {};
+    return {{work::HowKind::taken_up, {work::fact(*target), work::fact(*dry), work::fact(*target - *dry), QString()}}};
 }
 
 } // namespace soakbook::ui

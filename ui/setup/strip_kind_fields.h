@@ -3,8 +3,11 @@
 #pragma once
 
 #include "core/work/setup.h"
+#include "core/work/how.h"
 
 #include <QString>
+
+#include <vector>
 
 namespace soakbook::ui {
 
@@ -24,6 +27,8 @@ public:
     work::StripKindEntry entry() const;
     /// What one strip takes up, in words; empty while weights are missing.
     QString uptake_words(const Habits& habits) const;
+    /// How that comes about; none while it cannot be said.
+    std::vector<work::How> uptake_hows() const;
     TextField* name() const { return m_name; }
 
 private:

@@ -52,7 +52,10 @@ void StripKindsPage::open_form(qint64 id) {
         fields->set(*known);
     active->set_value(known ? known->active : true);
     form->set_shown(QStringLiteral("active"), known != nullptr);
-    connect(form, &FormFrame::edited, form, [this, form, fields] { form->result()->set_text(fields->uptake_words(desk())); });
+    connect(form, &FormFrame::edited, form, [this, form, fields] {
+        form->result()->set_text(fields->uptake_words(desk()));
+        form->result()->set_how(fields->uptake_hows(), desk());
+    });
     //: A button that stores the form.
     form->set_primary(tr("Save"));
     form->set_commit([this, id, fields, active](const work::Confirmed&) {

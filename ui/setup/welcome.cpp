@@ -81,7 +81,10 @@ Welcome::Welcome(Habits& habits, const QString& suggested_path, Make make, QWidg
                         tr("Strength 40 % by mass, counted as dihydrate. Tank never above 60 °C: above it the acid gives off gas. Pails go into a mix "
                            "whole: acid settles. Strips are used within 12 months. All four are common practice, no source; the label, the data "
                            "sheet and local rules come first, and Set-up changes them."));
-    connect(m_form, &FormFrame::edited, this, [this] { m_form->result()->set_text(m_kind->uptake_words(m_habits)); });
+    connect(m_form, &FormFrame::edited, this, [this] {
+        m_form->result()->set_text(m_kind->uptake_words(m_habits));
+        m_form->result()->set_how(m_kind->uptake_hows(), m_habits);
+    });
     //: The filled button of the welcome.
     m_form->set_primary(tr("Make the workbook"));
     m_form->set_commit([this, make = std::move(make)](const work::Confirmed&) { return make(answer()); });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/corrections.h"
 
+#include "core/work/how_strips.h"
 #include "core/work/pull.h"
 #include "core/work/visit.h"
 #include "core/work/weigh.h"
@@ -109,6 +110,7 @@ void Corrections::open_weighing(QWidget* parent, Desk& desk, const work::HiveEve
         //: What follows from a form; rich text; %1 the mean weight of a strip, %2 what it still holds
         form->result()->set_text(figures ? tr("<b>%1</b> a strip, of which %2 is left of the liquid.").arg(desk.small(figures->mean, 2), desk.small(figures->uptake, 2))
                                          : QString());
+        form->result()->set_how(figures ? std::vector<work::How>{work::how_taken_up(*figures)} : std::vector<work::How>(), desk);
     });
     //: Filled button of a form
     form->set_primary(tr("Enter the weight"));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/place_form.h"
 
+#include "core/work/how_yards.h"
 #include "core/work/figures.h"
 #include "core/work/store_view.h"
 #include "ui/parts/choice_field.h"
@@ -64,14 +65,18 @@ void PlaceForm::show_result() {
     const auto from = work::figure(m_desk.workbook(), work::Figure::pull_from_days);
     const auto by = work::figure(m_desk.workbook(), work::Figure::pull_by_days);
     if (!from || !by) {
+        form()->result()->set_how(std::vector<work::How>(), m_desk);
         //: What follows from a form
         form()->result()->set_text(tr("The days until strips come out are not said in Set-up yet; say them there first."));
         return;
     }
     const maths::Day on = m_on->value().value_or(m_desk.today());
+    const maths::Day first = maths::days_after(on, *from);
+    const maths::Day last = maths::days_after(on, *by);
+    form()->result()->set_how({work::how_pull_window(on, first, last)}, m_desk);
     //: What follows from a form; rich text; %1 two days
     form()->result()->set_text(tr("To be pulled <b>%1</b>. Without a round: it stands in the register all the same.")
-                                   .arg(YardWords::days(maths::days_after(on, *from), maths::days_after(on, *by), m_desk)));
+                                   .arg(YardWords::days(first, last, m_desk)));
 }
 
 work::PlaceEntry PlaceForm::entry() const {
