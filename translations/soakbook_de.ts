@@ -5291,6 +5291,11 @@ on a label, before a line to write a date on</extracomment>
         <extracomment>A piece of work: the register as a table for a spreadsheet</extracomment>
         <translation>Behandlungsbuch als Tabelle gespeichert</translation>
     </message>
+    <message>
+        <source>workbook brought up to this version</source>
+        <extracomment>A piece of work: a workbook of an older version was brought to the form that this version keeps</extracomment>
+        <translation>Arbeitsbuch auf den Stand dieser Version gebracht</translation>
+    </message>
 </context>
 <context>
     <name>PrintActions</name>
@@ -6160,11 +6165,6 @@ on a label, before a line to write a date on</extracomment>
         <translation>Es gibt nichts zurückzunehmen: Rückgängig reicht bis zum Öffnen des Arbeitsbuchs.</translation>
     </message>
     <message>
-        <source>Another program has changed the workbook since. What was done before that cannot be taken back: correct it where it stands.</source>
-        <extracomment>Undo cannot go on</extracomment>
-        <translation>Ein anderes Programm hat das Arbeitsbuch inzwischen geändert. Was davor getan wurde, lässt sich nicht zurücknehmen: Berichtigen Sie es dort, wo es steht.</translation>
-    </message>
-    <message>
         <source>%1 stands on this by now. Take that back first, or correct this where it stands.</source>
         <extracomment>%1 a code or a name; undo cannot go on</extracomment>
         <translation>Darauf baut inzwischen %1 auf. Nehmen Sie das zuerst zurück oder berichtigen Sie dies dort, wo es steht.</translation>
@@ -6478,6 +6478,11 @@ on a label, before a line to write a date on</extracomment>
         <source>Fewer strips are ready than this round wants. Leave out hives, or wait until more are ready.</source>
         <extracomment>As before, without the facts</extracomment>
         <translation>Es sind weniger Streifen bereit, als diese Runde braucht. Lassen Sie Völker weg oder warten Sie, bis mehr bereit sind.</translation>
+    </message>
+    <message>
+        <source>Another program has changed the workbook. Its changes are kept, and the journal shows them: look at them, then enter this again. What was done before them can be corrected, but no longer taken back.</source>
+        <extracomment>Undo cannot go on</extracomment>
+        <translation>Ein anderes Programm hat das Arbeitsbuch geändert. Seine Änderungen bleiben erhalten, und das Tagebuch zeigt sie: Sehen Sie sie an und tragen Sie dies dann noch einmal ein. Was davor geschah, lässt sich berichtigen, aber nicht mehr rückgängig machen.</translation>
     </message>
 </context>
 <context>

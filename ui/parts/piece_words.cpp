@@ -19,6 +19,8 @@ struct PieceText {
 constexpr std::array texts{
     //: A piece of work
     PieceText{"set_up", QT_TRANSLATE_NOOP("Piece", "first set-up")},
+    //: A piece of work: a workbook of an older version was brought to the form that this version keeps
+    PieceText{"brought_up", QT_TRANSLATE_NOOP("Piece", "workbook brought up to this version")},
     //: A piece of work: a figure in Set-up was said or changed
     PieceText{"figure", QT_TRANSLATE_NOOP("Piece", "figures of Set-up")},
     //: %1 a person

@@ -105,8 +105,9 @@ constexpr std::array texts_of_form{
     //: Undo cannot go on
     RefusalText{Why::changed_outside, 0,
                 nullptr,
-                QT_TRANSLATE_NOOP("Refusal", "Another program has changed the workbook since. What was done before "
-                                             "that cannot be taken back: correct it where it stands.")},
+                QT_TRANSLATE_NOOP("Refusal", "Another program has changed the workbook. Its changes are kept, and the "
+                                             "journal shows them: look at them, then enter this again. What was done "
+                                             "before them can be corrected, but no longer taken back.")},
     //: %1 a code or a name; undo cannot go on
     RefusalText{Why::undo_blocked, 1,
                 QT_TRANSLATE_NOOP("Refusal", "%1 stands on this by now. Take that back first, or correct this where "
