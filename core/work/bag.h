@@ -33,6 +33,8 @@ struct BagFigures {
     std::optional<maths::Day> rest_until;     ///< empty: no rest was said in Set-up
     maths::Day use_by{};
     std::optional<maths::Mass> strip;         ///< mean of the last weighing
+    maths::Mass dry{};                        ///< of one strip
+    maths::Fraction strength{};               ///< of the liquid it took up
     std::optional<maths::Mass> acid_per_strip;
     std::optional<maths::Mass> expected_net;  ///< of a full bag, strips times mean
     std::optional<WeighVerdict> verdict;      ///< of the last weighing

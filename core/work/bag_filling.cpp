@@ -147,6 +147,8 @@ BagFigures figures_of(const book::Workbook& workbook, const Filling& filling, in
     figures.rest_until = filling.rest_until;
     figures.use_by = filling.use_by;
     figures.strip = filling.weights.strip;
+    figures.dry = filling.weights.dry;
+    figures.strength = filling.weights.strength;
     figures.acid_per_strip = filling.weights.acid;
     if (filling.weights.strip)
         figures.expected_net = *filling.weights.strip * per_bag;

@@ -17,6 +17,12 @@ QString estimate_fact(const std::optional<double>& estimate) {
     return estimate ? number_fact(*estimate, 1) : QString();
 }
 
+How acid_of(maths::Mass strip, maths::Mass dry, maths::Fraction strength, maths::Mass acid) {
+    const auto anhydrous = maths::anhydrous_from_dihydrate(acid);
+    return {HowKind::acid_in_strip,
+            {fact(strip), fact(dry), fact(strength), fact(acid), anhydrous ? fact(*anhydrous) : QString()}};
+}
+
 } // namespace
 
 std::optional<How> how_use_by(const book::Workbook& workbook, BagId id) {
@@ -37,10 +43,13 @@ std::optional<How> how_acid_in_strip(const book::Workbook& workbook, BagId id) {
     const auto bag = book::fetch(workbook, id);
     if (!bag || !bag->strip || !bag->dry || !bag->strength || !bag->acid_per_strip)
         return std::nullopt;
-    const auto anhydrous = maths::anhydrous_from_dihydrate(*bag->acid_per_strip);
-    return How{HowKind::acid_in_strip,
-               {fact(*bag->strip), fact(*bag->dry), fact(*bag->strength), fact(*bag->acid_per_strip),
-                anhydrous ? fact(*anhydrous) : QString()}};
+    return acid_of(*bag->strip, *bag->dry, *bag->strength, *bag->acid_per_strip);
+}
+
+std::optional<How> how_acid_in_strip(const BagFigures& figures) {
+    if (!figures.strip || !figures.acid_per_strip)
+        return std::nullopt;
+    return acid_of(*figures.strip, figures.dry, figures.strength, *figures.acid_per_strip);
 }
 
 std::vector<How> how_bag_days(const book::Workbook& workbook, maths::Day sealed, const BagFigures& figures) {

@@ -19,6 +19,8 @@ std::optional<How> how_use_by(const book::Workbook& workbook, BagId bag);
 std::optional<How> how_rest(const book::Workbook& workbook, BagId bag);
 /// By the weights that were copied into the bag. Nothing where its strips were not weighed or the strength is not known.
 std::optional<How> how_acid_in_strip(const book::Workbook& workbook, BagId bag);
+/// For bags that are not filled yet, by the very weights that their figures stand on. Nothing while no strip was weighed.
+std::optional<How> how_acid_in_strip(const BagFigures& figures);
 /// For bags that are not filled yet: rest, where one was said, and use by.
 std::vector<How> how_bag_days(const book::Workbook& workbook, maths::Day sealed, const BagFigures& figures);
 How how_balance(const Balance& balance);

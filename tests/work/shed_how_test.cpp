@@ -52,7 +52,7 @@ TEST(How, a_correction_is_told_with_what_to_add) {
     for (const InputLine& input : bench.inputs_of(batch))
         weighed.masses.push_back({input.id, kilograms(input.is_acid ? 23.75 : 38.75)});
     const MixResult result = must(weigh_mix(bench.book(), weighed, on_day(0, 18), {Why::strength_off}));
-    const How how = how_mix_correction(bench.book(), batch, result);
+    const How how = how_mix_correction(result);
     EXPECT_EQ(how.kind, HowKind::mix_correction);
     EXPECT_EQ(how.facts, list({"m:62500000", "m:23750000", "f:380000", "f:400000", "f:1000000", "m:2083333", ""}));
 }
@@ -65,7 +65,7 @@ TEST(How, too_strong_a_mix_is_told_with_its_glycerine) {
     for (const InputLine& input : bench.inputs_of(batch))
         weighed.masses.push_back({input.id, kilograms(input.is_acid ? 26.25 : 36.25)});
     const MixResult result = must(weigh_mix(bench.book(), weighed, on_day(0, 18), {Why::strength_off}));
-    EXPECT_EQ(how_mix_correction(bench.book(), batch, result).facts.mid(5), list({"", "m:3125000"}));
+    EXPECT_EQ(how_mix_correction(result).facts.mid(5), list({"", "m:3125000"}));
 }
 
 TEST(How, level_marks_and_pails_and_the_dial) {
@@ -110,6 +110,26 @@ TEST(How, a_weighing_is_told_from_mean_to_acid) {
     EXPECT_EQ(how_soak_curve(curve).facts, list({"m:11000", "", "", "", "", "n:1", "", ""}));
     EXPECT_EQ(how_target_hour(curve).facts, list({"m:34000", "m:11000", "", "", "", "", ""}));
     EXPECT_EQ(how_cold_room({celsius(15), celsius(22), 1.93548}).facts, list({"t:1500", "t:2200", "x:1.94"}));
+}
+
+TEST(How, acid_in_strips_that_are_not_bagged_yet_is_told_by_the_bins_together) {
+    Bench bench;
+    const BatchId batch = bench.weighed_batch(0, 2);
+    // Both bins at 33.9 g; then one weighs 35.9 g: the mean of both is 34.9 g, (34.9 - 11) x 40 % = 9.56 g, by hand.
+    WeighEntry later;
+    later.soak = bench.soaks_of(batch).at(1);
+    later.strips = 10;
+    later.total = grams(359);
+    must(log_weighing(bench.book(), later, on_day(3, 20)));
+    BagEntry bags;
+    bags.batch = batch;
+    bags.bags = 1;
+    const BagFigures figures = must(reckon_bags(bench.book(), bags, on_day(3, 20).today()));
+    EXPECT_EQ(figures.acid_per_strip, grams(9.56));
+    const auto how = how_acid_in_strip(figures);
+    ASSERT_TRUE(how);
+    EXPECT_EQ(how->facts.mid(0, 4), list({"m:34900", "m:11000", "f:400000", "m:9560"}));
+    EXPECT_FALSE(how_acid_in_strip(BagFigures{}));
 }
 
 TEST(How, bags_and_accounts) {

@@ -57,15 +57,6 @@ BagForm::BagForm(Desk& desk, QWidget* parent)
 void BagForm::show_batch(const work::BatchView& batch) {
     const bool same = m_batch == batch.line.id && is_edited();
     m_batch = batch.line.id;
-    m_strength = batch.strength;
-    m_weighed.reset();
-    maths::Instant latest;
-    for (const work::SoakLine& soak : batch.soaks) {
-        if (!soak.weighings.empty() && !(soak.weighings.back().at < latest)) {
-            latest = soak.weighings.back().at;
-            m_weighed = soak.weighings.back().figures;
-        }
-    }
     m_lot->refresh();
     m_stands->set_suggestions(bag_places(m_desk));
     if (!same)
@@ -121,8 +112,8 @@ void BagForm::reckon() {
     }
     show_bag_figures(*this, m_desk, *figures);
     std::vector<work::How> hows;
-    if (m_weighed && m_strength)
-        hows.push_back(work::how_acid_in_strip(*m_weighed, *m_strength));
+    if (const auto acid = work::how_acid_in_strip(*figures))
+        hows.push_back(*acid);
     if (check && check->spread)
         hows.push_back(work::how_count_by_weight(*check));
     const maths::Day sealed = m_sealed->value().value_or(m_desk.today());

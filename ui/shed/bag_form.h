@@ -45,8 +45,6 @@ private:
     DayField* m_sealed;
     LotField* m_lot;
     TextField* m_stands;
-    std::optional<maths::Fraction> m_strength;
-    std::optional<work::WeighFigures> m_weighed; ///< the last weighing of the batch
 };
 
 /// Strips in a bag of that kind, as Set-up says; nothing where it does not.

@@ -192,8 +192,6 @@ void BatchCourse::open_only(StepName step) {
             m_course->step(number(other))->set_open(false, true);
     }
     Step* card = m_course->step(number(step));
-    if (body(step) != nullptr)
-        body(step)->show_batch(*m_view);
     card->set_open(true, true);
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/course_charts.h"
 
-#include "core/work/soak_curve.h"
 #include "ui/shed/weigh_form.h"
 #include "ui/shed/weigh_words.h"
 
@@ -11,8 +10,7 @@ namespace soakbook::ui {
 
 namespace {
 
-void add_curve(const Desk& desk, const work::SoakLine& soak, BinOfSamples& bin) {
-    const work::SoakCurve curve = work::soak_curve(soak);
+void add_curve(const Desk& desk, const work::SoakCurve& curve, BinOfSamples& bin) {
     if (!curve.fit)
         return;
     for (const work::CurvePoint& point : curve.fit->points)
@@ -41,18 +39,19 @@ TankTemperature tank_temperature(const Desk& desk, const work::BatchView& batch)
     return data;
 }
 
-StripWeight strip_weight(const Desk& desk, const work::BatchView& batch) {
+StripWeight strip_weight(const Desk& desk, const work::BatchView& batch, const std::vector<work::SoakCurve>& curves) {
     StripWeight data;
     data.unit = desk.preferences().small_mass;
     data.locale = desk.locale();
-    for (const work::SoakLine& soak : batch.soaks) {
+    for (std::size_t i = 0; i < batch.soaks.size(); ++i) {
+        const work::SoakLine& soak = batch.soaks[i];
         data.dry = soak.dry;
         data.wanted_from = soak.target - soak.tolerance;
         data.wanted_to = soak.target + soak.tolerance;
         data.target = soak.target;
         BinOfSamples bin;
         bin.name = soak.bin_name;
-        add_curve(desk, soak, bin);
+        add_curve(desk, curves[i], bin);
         for (const work::WeighLine& weighing : soak.weighings) {
             bin.samples.push_back({weighing.hours, desk.moment(weighing.at), weighing.figures.mean, weighing.strips,
                                    verdict_words(desk, weighing.figures).word});

@@ -81,8 +81,14 @@ void FillForm::spread() {
 }
 
 void FillForm::count_by_weight() {
-    m_rows->say_beside([this](maths::Mass net, int strips) {
-        const auto check = work::count_check(m_desk.workbook(), {m_batch, std::nullopt, net, strips, m_sealed->value()});
+    std::optional<work::Outcome<work::CountBasis>> basis;
+    m_rows->say_beside([this, &basis](maths::Mass net, int strips) {
+        // One for all lines, and none looked for while no line has a weight.
+        if (!basis)
+            basis = work::count_basis(m_desk.workbook(), m_batch, std::nullopt, m_sealed->value());
+        if (!*basis)
+            return QString();
+        const auto check = work::count_check(**basis, net, strips);
         return check ? count_words(m_desk, *check) : QString();
     });
 }

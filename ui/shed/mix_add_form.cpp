@@ -53,7 +53,7 @@ void MixAddForm::show_batch(const work::BatchView& batch) {
     m_glycerine_lot->refresh();
     result()->clear();
     if (batch.mix)
-        show_mix_result(*this, m_desk, m_batch, *batch.mix);
+        show_mix_result(*this, m_desk, *batch.mix);
     if (same || !batch.mix)
         return;
     for (const work::InputLine& input : batch.inputs) {

@@ -111,12 +111,12 @@ void show_mix_plan(FormFrame& form, const Desk& desk, const work::MixPlan& plan,
     card->set_how(hows, desk);
 }
 
-void show_mix_result(FormFrame& form, const Desk& desk, work::BatchId batch, const work::MixResult& mix) {
+void show_mix_result(FormFrame& form, const Desk& desk, const work::MixResult& mix) {
     ResultCard* card = form.result();
     //: What was weighed in; %1 the mass, %2 the strength it has, %3 the strength wanted
     card->set_text(MixResultWords::tr("<b>%1 at %2</b>, wanted %3")
                        .arg(large(desk, mix.total), desk.percent(mix.strength, 2), desk.percent(mix.wanted, 2)));
-    std::vector<work::How> hows{work::how_mix_correction(desk.workbook(), batch, mix)};
+    std::vector<work::How> hows{work::how_mix_correction(mix)};
     const auto warm = work::liquid_mark(desk.workbook(), mix.total, mix.strength);
     const QString warm_words = warm ? liquid_mark_words(desk, *warm) : QString();
     if (warm)

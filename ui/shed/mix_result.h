@@ -16,6 +16,6 @@ class FormFrame;
 void show_mix_plan(FormFrame& form, const Desk& desk, const work::MixPlan& plan, const work::MixFigures& figures,
                    const std::optional<work::PailAdvice>& advice);
 /// How a weighed mix stands against the strength wanted: shape and word, and what to do now.
-void show_mix_result(FormFrame& form, const Desk& desk, work::BatchId batch, const work::MixResult& mix);
+void show_mix_result(FormFrame& form, const Desk& desk, const work::MixResult& mix);
 
 } // namespace soakbook::ui

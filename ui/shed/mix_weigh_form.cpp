@@ -89,7 +89,7 @@ void MixWeighForm::reckon() {
     const auto got = work::reckon_weighed(m_desk.workbook(), reckoned_as);
     result()->clear();
     if (got)
-        show_mix_result(*this, m_desk, m_batch, *got);
+        show_mix_result(*this, m_desk, *got);
     else if (got.error().why != work::Why::missing)
         result()->set_next(refusal_words(got.error(), m_desk));
 }

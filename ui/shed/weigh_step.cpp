@@ -59,9 +59,12 @@ WeighStep::WeighStep(Desk& desk, QWidget* parent)
 void WeighStep::show_batch(const work::BatchView& batch) {
     m_form->show_batch(batch);
     m_table->show_batch(batch);
-    m_chart->set_data(strip_weight(m_desk, batch));
+    std::vector<work::SoakCurve> curves;
+    for (const work::SoakLine& soak : batch.soaks)
+        curves.push_back(work::soak_curve(soak));
+    m_chart->set_data(strip_weight(m_desk, batch, curves));
     m_frame->refresh();
-    show_hours(batch);
+    show_hours(batch, curves);
     const bool any = std::any_of(batch.soaks.begin(), batch.soaks.end(),
                                  [](const work::SoakLine& soak) { return !soak.weighings.empty(); });
     m_teach->setVisible(!any);
@@ -69,14 +72,15 @@ void WeighStep::show_batch(const work::BatchView& batch) {
     m_beside->set_right_shown(is_open(batch) && next_soak(batch) != nullptr);
 }
 
-void WeighStep::show_hours(const work::BatchView& batch) {
+void WeighStep::show_hours(const work::BatchView& batch, const std::vector<work::SoakCurve>& curves) {
     QStringList said;
     QString cold;
     std::vector<work::How> hows;
-    for (const work::SoakLine& soak : batch.soaks) {
+    for (std::size_t i = 0; i < batch.soaks.size(); ++i) {
+        const work::SoakLine& soak = batch.soaks[i];
+        const work::SoakCurve& curve = curves[i];
         if (soak.ended)
             continue;
-        const work::SoakCurve curve = work::soak_curve(soak);
         const QString words = curve_words(m_desk, soak, curve);
         if (!words.isEmpty()) {
             said << words;
@@ -86,7 +90,7 @@ void WeighStep::show_hours(const work::BatchView& batch) {
                 hows.push_back(work::how_target_hour(curve));
         }
         // The bins of a batch stand in the same room.
-        if (const auto hint = work::cold_hint(m_desk.workbook(), soak); hint && cold.isEmpty()) {
+        if (const auto hint = cold.isEmpty() ? work::cold_hint(m_desk.workbook(), soak) : std::nullopt) {
             cold = cold_words(m_desk, *hint);
             hows.push_back(work::how_cold_room(*hint));
         }

@@ -2,6 +2,7 @@
 // Weigh: the weight of the strips over time with the band that is wanted, the weighings, and the form for the next sample.
 #pragma once
 
+#include "core/work/soak_curve.h"
 #include "ui/parts/desk.h"
 #include "ui/shed/step_body.h"
 
@@ -27,7 +28,7 @@ public:
     bool has_typed() const override;
 
 private:
-    void show_hours(const work::BatchView& batch);
+    void show_hours(const work::BatchView& batch, const std::vector<work::SoakCurve>& curves);
 
     Desk& m_desk;
     Beside* m_beside;
