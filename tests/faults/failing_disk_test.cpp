@@ -8,7 +8,9 @@
 #include "core/book/undo_stack.h"
 #include "ground.h"
 
+#include <QDir>
 #include <QFile>
+#include <QStringList>
 
 #include <functional>
 
@@ -156,15 +158,23 @@ TEST_P(FailingDisk, at_any_moment_of_a_piece_of_work_leaves_all_or_nothing_and_l
 INSTANTIATE_TEST_SUITE_P(Pieces, FailingDisk, ::testing::Range(0, 6));
 
 TEST(NewWorkbook, that_the_disk_does_not_take_is_not_left_half_there) {
+    int failures = 0;
     for (int at = 1; at < 40; ++at) {
         const Ground ground;
         const QString path = ground.file("new.soakbook");
         BadDisk disk;
         disk.fail(Act::write, at * 3, BadDisk::How::fails_from_then_on);
         const bool made = Workbook::create(path, on_day(0)).has_value();
+        const bool came = disk.came();
         disk.heal();
+        EXPECT_EQ(made, !came) << at;
+        failures += came ? 1 : 0;
         EXPECT_EQ(QFile::exists(path), made) << at;
+        const QStringList beside = QDir(ground.path()).entryList(QDir::Files | QDir::Hidden | QDir::System);
+        EXPECT_EQ(beside, made ? QStringList{QStringLiteral("new.soakbook")} : QStringList()) << at << beside.join(QLatin1Char(' ')).toStdString();
     }
+    RecordProperty("failures", failures);
+    EXPECT_GT(failures, 20);
 }
 
 } // namespace soakbook::faults

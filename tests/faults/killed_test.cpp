@@ -99,12 +99,14 @@ TEST_F(Killed, while_it_saves_it_loses_nothing_that_was_acknowledged) {
 TEST_F(Killed, at_each_read_write_sync_and_removal_of_one_save_it_is_saved_whole_or_not_at_all) {
     int kills = 0;
     for (const Act act : {Act::read, Act::write, Act::sync, Act::truncate, Act::remove, Act::folder_sync}) {
-        for (int at = 1;; at += act == Act::read ? cases(6, 1) : 1) {
+        for (int at = 1; at < 100'000 && !HasFailure(); at += act == Act::read ? cases(6, 1) : 1) {
             put(path, filled_workbook());
             QFile::remove(path + QStringLiteral("-journal"));
             Child child([&](const Child::Tell& tell) {
                 BadDisk disk;
                 auto opened = book::Workbook::open(path);
+                if (!opened)
+                    return tell("not opened");
                 disk.fail(act, at, BadDisk::How::process_dies);
                 make_entry(**opened, 31);
                 tell("31");
@@ -114,6 +116,7 @@ TEST_F(Killed, at_each_read_write_sync_and_removal_of_one_save_it_is_saved_whole
             const std::set<int> there = entries_in(path);
             ASSERT_TRUE(there.size() == 30 || there.size() == 31);
             if (!told.empty()) {
+                EXPECT_EQ(told.front(), "31");
                 EXPECT_EQ(there.size(), 31U);
                 break;
             }
@@ -128,16 +131,19 @@ TEST_F(Killed, at_each_read_write_sync_and_removal_of_one_save_it_is_saved_whole
 TEST_F(Killed, in_the_recovery_from_a_kill_it_recovers_the_next_time) {
     int kills = 0;
     const int step = cases(5, 1);
-    for (int at = 1;; at += step) {
+    for (int at = 1; at < 100'000 && !HasFailure(); at += step) {
         // Dies when the pages are down in the file itself but not for good, so that the journal is hot.
         put(path, filled_workbook());
         Child first([&](const Child::Tell&) {
             BadDisk disk;
             auto opened = book::Workbook::open(path);
+            if (!opened)
+                return;
             disk.fail(Act::remove, 1, BadDisk::How::process_dies);
             make_entry(**opened, 31);
         });
-        first.rest();
+        EXPECT_TRUE(first.rest().empty());
+        EXPECT_EQ(first.died_of(), SIGKILL);
         ASSERT_TRUE(QFile::exists(path + QStringLiteral("-journal")));
         Child second([&](const Child::Tell& tell) {
             BadDisk disk;
@@ -151,6 +157,7 @@ TEST_F(Killed, in_the_recovery_from_a_kill_it_recovers_the_next_time) {
             EXPECT_EQ(told.front(), "opened");
             break;
         }
+        EXPECT_EQ(second.died_of(), SIGKILL);
         ++kills;
     }
     RecordProperty("kills", kills);
@@ -164,6 +171,8 @@ TEST_F(Killed, while_it_makes_safe_copies_there_are_never_fewer_good_ones) {
     for (int i = 0; i < kills && !HasFatalFailure(); ++i) {
         Child child([&](const Child::Tell& tell) {
             auto opened = book::Workbook::open(path);
+            if (!opened)
+                return tell("not opened");
             for (int n = highest + 1;; ++n) {
                 make_entry(**opened, n);
                 tell(std::to_string(n));
@@ -201,7 +210,7 @@ TEST_F(Killed, while_it_brings_an_older_workbook_up_that_is_old_or_new_and_whole
     int old = 0;
     const int step = cases(25, 1);
     for (const Act act : {Act::write, Act::sync, Act::remove}) {
-        for (int at = 1;; at += act == Act::write ? step : 1) {
+        for (int at = 1; at < 100'000 && !HasFailure(); at += act == Act::write ? step : 1) {
             put(path, workbook_of_version_1());
             QFile::remove(path + QStringLiteral("-journal"));
             QDir(copies).removeRecursively();
@@ -221,6 +230,7 @@ TEST_F(Killed, while_it_brings_an_older_workbook_up_that_is_old_or_new_and_whole
                 EXPECT_EQ(told.front(), "opened");
                 break;
             }
+            EXPECT_EQ(child.died_of(), SIGKILL);
             ++kills;
         }
     }

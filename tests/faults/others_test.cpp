@@ -79,12 +79,10 @@ TEST_F(Others, two_processes_at_one_file_write_in_turn_and_lose_nothing) {
 TEST_F(Others, a_lock_held_for_long_holds_up_nobody_and_loses_no_entry) {
     Child holder([&](const Child::Tell& tell) {
         tests::Raw raw(path);
-        tell(raw.run("BEGIN EXCLUSIVE"));
-        tell("held");
+        tell("held " + raw.run("BEGIN EXCLUSIVE"));
         ::pause();
     });
-    while (holder.line() != "held") {
-    }
+    ASSERT_EQ(holder.line(), "held ");
     {
         const auto refused = book::Workbook::open(path);
         ASSERT_FALSE(refused.has_value());
