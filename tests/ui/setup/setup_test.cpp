@@ -5,6 +5,7 @@
 #include "core/work/figures.h"
 #include "core/work/register_view.h"
 #include "core/work/setup.h"
+#include "ui/parts/choice_field.h"
 #include "ui/parts/field.h"
 #include "ui/parts/form.h"
 #include "ui/parts/record_table.h"
@@ -22,6 +23,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <optional>
 
 #include <gtest/gtest.h>
 
@@ -126,11 +128,39 @@ TEST_F(SetUps, a_person_is_added_and_leaves) {
     type_into("person_name", QStringLiteral("Bo"));
     enter();
     EXPECT_EQ(room.dialog(), nullptr);
-    const auto find = [this](const QString& name) {
+    const auto bo = [this] {
         const auto all = work::people(room.book());
-        return std::find_if(all.begin(), all.end(), [&](const work::PersonLine& p) { return p.name == name; }) != all.end();
+        const auto found = std::find_if(all.begin(), all.end(), [](const work::PersonLine& p) { return p.name == QLatin1String("Bo"); });
+        return found != all.end() ? std::optional(*found) : std::nullopt;
     };
-    EXPECT_TRUE(find(QStringLiteral("Bo")));
+    ASSERT_TRUE(bo());
+    EXPECT_TRUE(bo()->active);
+    auto* table = place->findChild<ui::RecordTable*>(QStringLiteral("people_table"));
+    const auto row_of_bo = [&] {
+        for (int row = 0; row < table->model()->rowCount(); ++row) {
+            if (table->rows_model()->id_at(row) == bo()->id.value)
+                return row;
+        }
+        return -1;
+    };
+    ASSERT_GE(row_of_bo(), 0);
+    EXPECT_EQ(table->model()->index(row_of_bo(), 1).data().toString(), QStringLiteral("works here"));
+    table->setFocus();
+    table->setCurrentIndex(table->model()->index(row_of_bo(), 0));
+    QTest::keyClick(table, Qt::Key_Return);
+    room.settle();
+    ASSERT_NE(room.dialog(), nullptr);
+    auto* active = room.dialog()->findChild<ui::YesNoField*>();
+    ASSERT_NE(active, nullptr);
+    ASSERT_TRUE(active->isVisible());
+    active->editor()->setFocus();
+    QTest::keyClick(active->editor(), Qt::Key_N);
+    enter();
+    EXPECT_EQ(room.dialog(), nullptr);
+    ASSERT_TRUE(bo()) << "who has left stays in the records";
+    EXPECT_FALSE(bo()->active);
+    ASSERT_GE(row_of_bo(), 0);
+    EXPECT_EQ(table->model()->index(row_of_bo(), 1).data().toString(), QStringLiteral("has left"));
     // The same name a second time is refused beside it.
     press("people_add");
     type_into("person_name", QStringLiteral("Bo"));
