@@ -107,6 +107,11 @@ TEST_F(Registers, a_day_that_does_not_read_leaves_the_list_as_it_was) {
     ASSERT_TRUE(shown().empty());
     type_into("register_from", QStringLiteral("yesteryear"));
     EXPECT_TRUE(shown().empty());
+    type_into("register_from", QStringLiteral("1 mar 2027"));
+    const auto before = shown();
+    ASSERT_EQ(before.size(), 21U);
+    type_into("register_from", QStringLiteral("yesteryear"));
+    EXPECT_EQ(shown(), before);
 }
 
 TEST_F(Registers, a_yard_alone_can_be_shown) {
