@@ -111,13 +111,14 @@ QFrame* HowButton::panel() const {
 }
 
 void HowButton::set_hows(const std::vector<work::How>& hows, const Habits& habits, const QString& of) {
+    const std::vector<HowText> texts = how_texts(hows, habits);
     QStringList names;
-    for (const work::How& how : hows) {
-        names << how_words(how, habits).name;
+    for (const HowText& one : texts) {
+        names << one.name;
     }
     names.removeDuplicates();
-    QString text = how_html(hows, habits);
-    QString plain = how_plain(hows, habits);
+    QString text = how_html(texts);
+    QString plain = how_plain(texts);
     if (!of.isEmpty() && !plain.isEmpty()) {
         text = QStringLiteral("<p style=\"margin:0 0 8px 0\">") + of.toHtmlEscaped() + QStringLiteral("</p>") + text;
         plain = of + QLatin1Char('\n') + plain;

@@ -94,7 +94,10 @@ HowText how_words(const work::How& how, const Habits& habits) {
 namespace {
 
 /// Sums of one kind, one after another, under one name and formula.
-std::vector<HowText> gathered(const std::vector<work::How>& hows, const Habits& habits) {
+
+} // namespace
+
+std::vector<HowText> how_texts(const std::vector<work::How>& hows, const Habits& habits) {
     std::vector<HowText> found;
     for (std::size_t i = 0; i < hows.size(); ++i) {
         HowText text = how_words(hows[i], habits);
@@ -107,11 +110,9 @@ std::vector<HowText> gathered(const std::vector<work::How>& hows, const Habits& 
     return found;
 }
 
-} // namespace
-
-QString how_html(const std::vector<work::How>& hows, const Habits& habits) {
+QString how_html(const std::vector<HowText>& texts) {
     QString html;
-    for (const HowText& text : gathered(hows, habits)) {
+    for (const HowText& text : texts) {
         const QString top = html.isEmpty() ? QStringLiteral("0") : QStringLiteral("12");
         html += QStringLiteral("<p style=\"margin:%1px 0 0 0\"><b>").arg(top) + text.name.toHtmlEscaped() +
                 QStringLiteral("</b></p><p style=\"margin:2px 0 0 0\">") + text.formula.toHtmlEscaped() +
@@ -127,9 +128,9 @@ QString how_html(const std::vector<work::How>& hows, const Habits& habits) {
     return html;
 }
 
-QString how_plain(const std::vector<work::How>& hows, const Habits& habits) {
+QString how_plain(const std::vector<HowText>& texts) {
     QStringList parts;
-    for (const HowText& text : gathered(hows, habits)) {
+    for (const HowText& text : texts) {
         for (const QString& part : {text.name, text.formula, text.numbers}) {
             if (!part.isEmpty()) {
                 parts << part;

@@ -22,9 +22,11 @@ struct HowText {
 
 /// Plain text. Sums with a number that is not known are left out.
 HowText how_words(const work::How& how, const Habits& habits);
-/// Several, one after the other, as rich text. Neighbours of one kind share their name, formula and source.
-QString how_html(const std::vector<work::How>& hows, const Habits& habits);
-/// The same as plain text, to be read aloud.
-QString how_plain(const std::vector<work::How>& hows, const Habits& habits);
+/// Several, one after the other. Neighbours of one kind share their name, formula and source.
+std::vector<HowText> how_texts(const std::vector<work::How>& hows, const Habits& habits);
+/// As rich text.
+QString how_html(const std::vector<HowText>& texts);
+/// As plain text, to be read aloud.
+QString how_plain(const std::vector<HowText>& texts);
 
 } // namespace soakbook::ui

@@ -6,9 +6,9 @@
 #include "core/work/how_strips.h"
 #include "core/work/how_yards.h"
 #include "tests/ui/parts/fixed_clock.h"
+#include "tests/ui/parts/names_in_enum.h"
 #include "ui/parts/how_words.h"
 
-#include <QFile>
 #include <QRegularExpression>
 
 #include <gtest/gtest.h>
@@ -24,23 +24,6 @@ using maths::kilograms;
 using maths::percent;
 using work::How;
 using work::HowKind;
-
-/// The names in `enum class HowKind`, read from its header, so that a kind added there is missed here.
-QStringList names_of_kinds() {
-    QFile header(QStringLiteral(SOAKBOOK_SOURCE_DIR "/core/work/how.h"));
-    EXPECT_TRUE(header.open(QIODevice::ReadOnly));
-    const QString text = QString::fromUtf8(header.readAll());
-    const auto from = text.indexOf(QStringLiteral("enum class HowKind {"));
-    const QString body = text.mid(from, text.indexOf(QStringLiteral("};"), from) - from);
-    QStringList names;
-    for (const QString& line : body.split(QLatin1Char('\n')).mid(1)) {
-        const auto match = QRegularExpression(QStringLiteral("^\\s*([a-z_]+),")).match(line);
-        if (match.hasMatch()) {
-            names << match.captured(1);
-        }
-    }
-    return names;
-}
 
 class HowWords : public testing::Test {
 protected:
@@ -68,7 +51,7 @@ protected:
 };
 
 TEST_F(HowWords, every_kind_has_a_name_a_formula_numbers_and_a_source) {
-    const QStringList kinds = names_of_kinds();
+    const QStringList kinds = names_in_enum(QStringLiteral("core/work/how.h"), QStringLiteral("HowKind"));
     ASSERT_GE(kinds.size(), 30);
     std::set<QString> formulas;
     for (int i = 0; i < kinds.size(); ++i) {
@@ -151,11 +134,11 @@ TEST_F(HowWords, neighbours_of_one_kind_share_their_formula) {
     const HowKind kind = HowKind::use_by;
     const std::vector<work::How> two{{kind, {QStringLiteral("d:2026-08-05"), QStringLiteral("n:12"), QStringLiteral("d:2027-08-05")}},
                                      {kind, {QStringLiteral("d:2026-08-06"), QStringLiteral("n:12"), QStringLiteral("d:2027-08-06")}}};
-    const QString plain = how_plain(two, habits);
+    const QString plain = how_plain(how_texts(two, habits));
     EXPECT_EQ(plain.count(QStringLiteral("Source:")), 1) << plain.toStdString();
     EXPECT_EQ(plain.count(QStringLiteral("day sealed + months")), 1);
     EXPECT_EQ(plain.count(QStringLiteral("(months)")), 2) << "each with its own numbers";
-    EXPECT_EQ(how_html(two, habits).count(QStringLiteral("Source:")), 1);
+    EXPECT_EQ(how_html(how_texts(two, habits)).count(QStringLiteral("Source:")), 1);
 }
 
 TEST_F(HowWords, a_mix_too_weak_and_one_too_strong) {
@@ -263,14 +246,14 @@ TEST_F(HowWords, limits_of_a_rule_stand_in_the_sum_only_where_there_are_any) {
 TEST_F(HowWords, several_stand_one_after_the_other) {
     const std::vector<How> hows{{HowKind::rest, {QStringLiteral("d:2026-08-05"), QStringLiteral("n:7"), QStringLiteral("d:2026-08-12")}},
                                 {HowKind::mite_drop, {work::fact(9), work::fact(3), work::number_fact(3.0, 1)}}};
-    const QString html = how_html(hows, habits);
+    const QString html = how_html(how_texts(hows, habits));
     EXPECT_EQ(html.count(QStringLiteral("<b>")), 2);
     EXPECT_EQ(html.count(QStringLiteral("Source: ")), 2);
     holds(html, "9 ÷ 3 = 3 a day");
-    holds(how_plain(hows, habits), "Source: common practice, no source");
-    EXPECT_TRUE(how_html({}, habits).isEmpty());
+    holds(how_plain(how_texts(hows, habits)), "Source: common practice, no source");
+    EXPECT_TRUE(how_html(how_texts({}, habits)).isEmpty());
     // What stands in a fact is no markup.
-    EXPECT_FALSE(how_html({{HowKind::mite_drop, {QStringLiteral("<i>9"), work::fact(3), work::fact(3)}}}, habits)
+    EXPECT_FALSE(how_html(how_texts({{HowKind::mite_drop, {QStringLiteral("<i>9"), work::fact(3), work::fact(3)}}}, habits))
                      .contains(QStringLiteral("<i>9")));
 }
 

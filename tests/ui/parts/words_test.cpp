@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/parts/fixed_clock.h"
+#include "tests/ui/parts/names_in_enum.h"
 #include "core/work/facts.h"
 #include "core/work/piece.h"
 #include "ui/parts/figure_words.h"
@@ -20,26 +21,9 @@ namespace {
 using work::Refusal;
 using work::Why;
 
-/// The names in `enum class Why`, read from its header, so that a reason added there is missed here.
-QStringList names_of_reasons() {
-    QFile header(QStringLiteral(SOAKBOOK_SOURCE_DIR "/core/work/outcome.h"));
-    EXPECT_TRUE(header.open(QIODevice::ReadOnly));
-    const QString text = QString::fromUtf8(header.readAll());
-    const auto from = text.indexOf(QStringLiteral("enum class Why {"));
-    const QString body = text.mid(from, text.indexOf(QStringLiteral("};"), from) - from);
-    QStringList names;
-    for (const QString& line : body.split(QLatin1Char('\n')).mid(1)) {
-        const auto match = QRegularExpression(QStringLiteral("^\\s*([a-z_]+),")).match(line);
-        if (match.hasMatch()) {
-            names << match.captured(1);
-        }
-    }
-    return names;
-}
-
 TEST(RefusalWords, every_reason_up_to_the_last_has_words_of_its_own) {
     const Habits habits(fixed_clock);
-    const QStringList names = names_of_reasons();
+    const QStringList names = names_in_enum(QStringLiteral("core/work/outcome.h"), QStringLiteral("Why"));
     ASSERT_GT(names.size(), 70);
     std::set<QString> said;
     for (int i = 0; i < names.size(); ++i) {
