@@ -18,18 +18,19 @@ struct MeanStrip {
     int strips = 0;
     std::optional<LotId> lot;
 };
-std::optional<MeanStrip> mean_strip(const book::Workbook& workbook, const CountWish& wish) {
+std::optional<MeanStrip> mean_strip(const book::Workbook& workbook, BatchId batch, std::optional<SoakId> only,
+                                    std::optional<maths::Day> sealed) {
     MeanStrip mean;
     std::set<qint64> lots;
-    bool there = !wish.soak;
-    for (const book::Soak& soak : book::soaks_of(workbook, wish.batch)) {
-        if (wish.soak && soak.id != *wish.soak)
+    bool there = !only;
+    for (const book::Soak& soak : book::soaks_of(workbook, batch)) {
+        if (only && soak.id != *only)
             continue;
         there = true;
         lots.insert(soak.lot ? soak.lot->value : 0);
         std::optional<book::WeighIn> last;
         for (const book::WeighIn& weighing : book::weigh_ins_of(workbook, soak.id))
-            if (!wish.sealed || weighing.at.local_day() <= *wish.sealed)
+            if (!sealed || weighing.at.local_day() <= *sealed)
                 last = weighing;
         if (last) {
             mean.total += last->total;
@@ -43,29 +44,34 @@ std::optional<MeanStrip> mean_strip(const book::Workbook& workbook, const CountW
 
 } // namespace
 
-Outcome<CountCheck> count_check(const book::Workbook& workbook, const CountWish& wish) {
-    const auto batch = batch_there(workbook, wish.batch);
+Outcome<CountBasis> count_basis(const book::Workbook& workbook, BatchId id, std::optional<SoakId> soak,
+                                std::optional<maths::Day> sealed) {
+    const auto batch = batch_there(workbook, id);
     if (!batch)
         return unexpected(batch.error());
-    if (wish.net.count <= 0)
-        return refuse(Why::not_positive, QStringLiteral("net"));
-    if (wish.packed <= 0)
-        return refuse(Why::not_positive, QStringLiteral("packed"));
-    if (wish.net > most_mass)
-        return refuse(Why::too_large, QStringLiteral("net"), {fact(most_mass)});
-    const auto strip = mean_strip(workbook, wish);
+    const auto strip = mean_strip(workbook, id, soak, sealed);
     if (!strip)
         return refuse(Why::not_found, QStringLiteral("soak"));
     const auto mean = maths::mean_together(strip->total, strip->strips);
     if (!mean)
         return refuse(Why::no_weigh_in);
+    return CountBasis{*mean, strip->strips, known_spread(workbook, batch->strip_kind, strip->lot)};
+}
+
+Outcome<CountCheck> count_check(const CountBasis& basis, maths::Mass net, int packed) {
+    if (net.count <= 0)
+        return refuse(Why::not_positive, QStringLiteral("net"));
+    if (packed <= 0)
+        return refuse(Why::not_positive, QStringLiteral("packed"));
+    if (net > most_mass)
+        return refuse(Why::too_large, QStringLiteral("net"), {fact(most_mass)});
 
     CountCheck check;
-    check.packed = wish.packed;
-    check.net = wish.net;
-    check.mean = *mean;
-    check.mean_strips = strip->strips;
-    check.spread = known_spread(workbook, batch->strip_kind, strip->lot);
+    check.packed = packed;
+    check.net = net;
+    check.mean = basis.mean;
+    check.mean_strips = basis.mean_strips;
+    check.spread = basis.spread;
     if (!check.spread)
         return check;
     const maths::KnownMean known_mean{check.mean, check.mean_strips};
@@ -80,6 +86,11 @@ Outcome<CountCheck> count_check(const book::Workbook& workbook, const CountWish&
     check.least = static_cast<int>(estimate->least);
     check.most = static_cast<int>(estimate->most);
     return check;
+}
+
+Outcome<CountCheck> count_check(const book::Workbook& workbook, const CountWish& wish) {
+    const auto basis = count_basis(workbook, wish.batch, wish.soak, wish.sealed);
+    return basis ? count_check(*basis, wish.net, wish.packed) : unexpected(basis.error());
 }
 
 Outcome<CountCheck> count_check(const book::Workbook& workbook, BagId id) {

@@ -28,8 +28,20 @@ struct CountCheck {
     std::optional<int> least;          ///< other counts have less than 5 % together
     std::optional<int> most;
 };
-/// Sure at 95 %, else it cannot tell. Refuses net and packed of zero or less (fields net, packed), a batch or soak that
-/// is not there (not_found), and strips that were never weighed (no_weigh_in).
+/// What the strips of a batch tell of the weight of one.
+struct CountBasis {
+    maths::Mass mean{};                ///< of a strip, by the last weighing of each bin
+    int mean_strips = 0;               ///< it comes from so many
+    std::optional<StripSpread> spread; ///< of single strips; empty: none known
+};
+/// `soak` and `sealed` as in the wish. Refuses a batch or soak that is not there (not_found), and strips that were never
+/// weighed (no_weigh_in).
+Outcome<CountBasis> count_basis(const book::Workbook& workbook, BatchId batch, std::optional<SoakId> soak,
+                                std::optional<maths::Day> sealed);
+/// Sure at 95 %, else it cannot tell. `net`: contents without the bag; `packed`: as counted. Refuses either of zero or
+/// less (fields net, packed), and a weight that is too large (field net).
+Outcome<CountCheck> count_check(const CountBasis& basis, maths::Mass net, int packed);
+/// Both in one, with the refusals of both.
 Outcome<CountCheck> count_check(const book::Workbook& workbook, const CountWish& wish);
 /// The same for a filled bag by its own net weight. Refuses not_filled, and missing (field net) when it was not
 /// weighed.

@@ -119,13 +119,14 @@ std::vector<work::BagId> BagCard::not_void() const {
 void BagCard::show_bags(const std::vector<work::BagLine>& bags) {
     m_bags = bags;
     const bool one = bags.size() == 1;
+    const BagCount count = one ? bag_count(m_desk, bag()) : std::nullopt;
     m_state->setVisible(one && bag_shape(bags.front().state).has_value());
     if (one) {
         //: Heading of a card; %1 the code of a bag
         set_heading(tr("Bag %1").arg(bag().code));
         if (const auto shape = bag_shape(bag().state))
             m_state->set_state(*shape, bag_state_word(bag().state));
-        m_facts->set_facts(bag_facts(m_desk, bag()));
+        m_facts->set_facts(bag_facts(m_desk, bag(), count));
         m_story->show_bag(bag().id);
     } else if (bags.empty()) {
         //: Heading of a card while no bag is chosen
@@ -138,7 +139,7 @@ void BagCard::show_bags(const std::vector<work::BagLine>& bags) {
         set_heading(tr("%n bag(s) chosen", nullptr, static_cast<int>(bags.size())));
         m_facts->set_facts(facts_of_several(m_desk, bags));
     }
-    m_how->set_hows(one ? bag_hows(m_desk, bag()) : std::vector<work::How>{}, m_desk);
+    m_how->set_hows(one ? bag_hows(m_desk, bag(), count) : std::vector<work::How>{}, m_desk);
     const bool has_story = one && bag().state != BagState::reserved;
     m_story_head->setVisible(has_story);
     m_story->setVisible(has_story);

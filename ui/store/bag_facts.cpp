@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/store/bag_facts.h"
 
-#include "ui/store/bag_hows.h"
 #include "ui/store/store_words.h"
 
 #include <QCoreApplication>
@@ -41,7 +40,7 @@ QString day_words(const Desk& desk, const std::optional<maths::Day>& day) {
 
 } // namespace
 
-std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag) {
+std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag, const BagCount& count) {
     std::vector<CardFact> facts;
     //: Name of a fact of a bag
     facts.push_back({BagFactsWords::tr("Batch"), bag.batch_code, {}, true});
@@ -59,7 +58,7 @@ std::vector<CardFact> bag_facts(const Desk& desk, const work::BagLine& bag) {
     //: Name of a fact of a bag: weight of what is in it, when it was sealed
     facts.push_back({BagFactsWords::tr("Packed weight"), bag.net ? desk.large(*bag.net, strip_decimals) : QString()});
     //: Name of a fact of a bag: how many strips its weight speaks for
-    facts.push_back({BagFactsWords::tr("By weight"), bag_count_words(desk, bag)});
+    facts.push_back({BagFactsWords::tr("By weight"), bag_count_words(desk, count)});
     //: Name of a fact of a bag: the hazard that its label states
     facts.push_back({BagFactsWords::tr("Hazard"), bag_hazard_words(bag)});
     //: Name of a fact of a bag: the day it was sealed

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/store/bag_hows.h"
 
-#include "core/work/count_check.h"
 #include "core/work/how_keeping.h"
 #include "core/work/how_strips.h"
 #include "core/work/label_hazard.h"
@@ -40,11 +39,16 @@ QString number_of(maths::HazardStatement statement) {
 
 } // namespace
 
-QString bag_count_words(const Desk& desk, const work::BagLine& bag) {
+BagCount bag_count(const Desk& desk, const work::BagLine& bag) {
     if (!is_filled(bag) || !bag.net)
+        return std::nullopt;
+    return work::count_check(desk.workbook(), bag.id);
+}
+
+QString bag_count_words(const Desk& desk, const BagCount& count) {
+    if (!count)
         return {};
-    const auto check = work::count_check(desk.workbook(), bag.id);
-    return check ? count_words(desk, *check) : refusal_words(check.error(), desk);
+    return *count ? count_words(desk, **count) : refusal_words(count->error(), desk);
 }
 
 QString bag_hazard_words(const work::BagLine& bag) {
@@ -63,7 +67,7 @@ QString bag_hazard_words(const work::BagLine& bag) {
     return BagHowsWords::tr("%1: %2").arg(signal_word(hazard.word), numbers.join(QStringLiteral(", ")));
 }
 
-std::vector<work::How> bag_hows(const Desk& desk, const work::BagLine& bag) {
+std::vector<work::How> bag_hows(const Desk& desk, const work::BagLine& bag, const BagCount& count) {
     std::vector<work::How> hows;
     if (!is_filled(bag))
         return hows;
@@ -72,8 +76,8 @@ std::vector<work::How> bag_hows(const Desk& desk, const work::BagLine& bag) {
         if (how)
             hows.push_back(*how);
     }
-    if (const auto check = work::count_check(desk.workbook(), bag.id))
-        hows.push_back(work::how_count_by_weight(*check));
+    if (count && *count)
+        hows.push_back(work::how_count_by_weight(**count));
     if (bag.strength)
         hows.push_back(work::how_hazard_class(*bag.strength));
     return hows;
