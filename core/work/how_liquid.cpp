@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/how_liquid.h"
 
-#include "core/book/queries/batches.h"
+#include "core/book/record_io.h"
 #include "core/book/records/material_lot.h"
 #include "core/book/records/strip_kind.h"
 #include "core/maths/sampling.h"
@@ -17,15 +17,6 @@ std::optional<maths::Fraction> assay_of_lot(const book::Workbook& workbook, std:
     return lot ? lot->assay : std::nullopt;
 }
 
-/// Of the acid that went into the batch last.
-std::optional<maths::Fraction> assay_in_batch(const book::Workbook& workbook, BatchId batch) {
-    std::optional<maths::Fraction> assay;
-    for (const book::BatchInput& input : book::inputs_of(workbook, batch))
-        if (const auto found = assay_of_lot(workbook, input.lot))
-            assay = found;
-    return assay;
-}
-
 } // namespace
 
 How how_mix_amounts(const book::Workbook& workbook, const MixPlan& plan, const MixFigures& figures) {
@@ -35,10 +26,10 @@ How how_mix_amounts(const book::Workbook& workbook, const MixPlan& plan, const M
              fact(figures.strength_anhydrous)}};
 }
 
-How how_mix_correction(const book::Workbook& workbook, BatchId batch, const MixResult& result) {
+How how_mix_correction(const MixResult& result) {
     return {HowKind::mix_correction,
             {fact(result.total), fact(result.acid), fact(result.strength), fact(result.wanted),
-             fact_or_none(assay_in_batch(workbook, batch)), fact_or_none(result.add_acid),
+             fact_or_none(result.assay), fact_or_none(result.add_acid),
              fact_or_none(result.add_glycerine)}};
 }
 

@@ -14,7 +14,7 @@
 namespace soakbook::work {
 
 How how_mix_amounts(const book::Workbook& workbook, const MixPlan& plan, const MixFigures& figures);
-How how_mix_correction(const book::Workbook& workbook, BatchId batch, const MixResult& result);
+How how_mix_correction(const MixResult& result);
 How how_level_mark(const LevelMark& mark);
 How how_pails_chosen(const PailAdvice& advice);
 /// `uptake`: what one strip of the kind takes up.

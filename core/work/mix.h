@@ -87,6 +87,8 @@ struct MixResult {
     std::optional<maths::Mass> add_acid;
     std::optional<maths::Mass> add_glycerine;
     bool correction_fits = true; ///< in this tank
+    /// Of the acid weighed in last, or of the one that would be added; empty when neither is known.
+    std::optional<maths::Fraction> assay;
 };
 Outcome<MixResult> reckon_weighed(const book::Workbook& workbook, const WeighedMix& mix);
 /// Writes the weighed amounts; asks (strength_off) when the strength is more than half a per cent point from the plan.

@@ -51,22 +51,21 @@ MixResult mix_result(const book::Workbook& workbook, const book::Batch& batch, m
     result.acid = liquid.acid;
     result.strength = liquid.strength();
     result.wanted = batch.strength;
-    if (is_right(result.strength, result.wanted))
-        return result;
-    maths::Fraction assay;
     for (const book::BatchInput& input : book::inputs_of(workbook, batch.id))
         if (input.lot)
             if (const auto lot = book::fetch(workbook, *input.lot); lot && lot->material == book::Material::acid)
-                assay = *lot->assay;
+                result.assay = lot->assay;
+    if (is_right(result.strength, result.wanted))
+        return result;
     for (const book::MaterialLot& lot : book::lots_newest_first(workbook))
-        if (assay.count == 0 && lot.material == book::Material::acid && !lot.finished_on)
-            assay = *lot.assay;
+        if (!result.assay && lot.material == book::Material::acid && !lot.finished_on)
+            result.assay = lot.assay;
     const auto tank = book::fetch(workbook, batch.tank);
-    const auto correction = maths::correct(liquid, batch.strength, assay.count > 0 ? assay : maths::ppm(1'000'000),
+    const auto correction = maths::correct(liquid, batch.strength, result.assay.value_or(maths::ppm(1'000'000)),
                                            tank ? tank->capacity : std::nullopt);
     if (!correction)
         return result;
-    if (correction->add.acid.count > 0 && assay.count > 0)
+    if (correction->add.acid.count > 0 && result.assay)
         result.add_acid = correction->add.acid;
     if (correction->add.glycerine.count > 0)
         result.add_glycerine = correction->add.glycerine;
