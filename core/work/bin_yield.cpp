@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/bin_yield.h"
 
-#include "core/book/record_io.h"
-#include "core/book/records/soak.h"
+#include "core/book/queries/soaks.h"
 #include "core/book/records/strip_kind.h"
 #include "core/book/records/vessel.h"
 #include "core/maths/sampling.h"
@@ -15,14 +14,8 @@ namespace soakbook::work {
 namespace {
 
 std::optional<maths::Mass> flood_of(const book::Workbook& workbook, const book::Vessel& bin) {
-    std::optional<maths::Mass> flood = bin.flood;
-    maths::Instant newest;
-    for (const book::Soak& soak : book::fetch_all<book::Soak>(workbook))
-        if (!soak.void_reason && soak.bin == bin.id && soak.flood && newest < soak.started) {
-            flood = soak.flood;
-            newest = soak.started;
-        }
-    return flood;
+    const auto soak = book::last_flooded_soak(workbook, bin.id);
+    return soak ? soak->flood : bin.flood;
 }
 
 /// Bins in use that hold as many strips.

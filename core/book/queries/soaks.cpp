@@ -15,6 +15,31 @@ std::vector<WeighSingle> singles_of(const Workbook& workbook, Id<WeighIn> weigh_
     return fetch_where<WeighSingle>(workbook, "WHERE weigh_in_id = ? ORDER BY place", weigh_in);
 }
 
+std::vector<std::vector<maths::Mass>> single_masses_of_kind(const Workbook& workbook, Id<StripKind> kind,
+                                                            std::optional<Id<MaterialLot>> lot) {
+    Statement s(
+        workbook.db(),
+        QStringLiteral(
+            "WITH wanted(kind, lot) AS (SELECT ?, ?), "
+            "soaked AS (SELECT soak.id FROM wanted JOIN batch ON batch.strip_kind_id = wanted.kind "
+            "JOIN soak ON soak.batch_id = batch.id WHERE batch.void_reason IS NULL AND soak.void_reason IS NULL "
+            "AND (wanted.lot IS NULL OR soak.lot_id = wanted.lot)), "
+            "bagged AS (SELECT bag.id FROM wanted JOIN bag ON bag.strip_kind_id = wanted.kind "
+            "WHERE bag.void_reason IS NULL AND (wanted.lot IS NULL OR bag.soak_id IN soaked)) "
+            "SELECT w.id, one.mass_mg FROM weigh_in w JOIN weigh_single one ON one.weigh_in_id = w.id "
+            "WHERE w.void_reason IS NULL AND (w.soak_id IN soaked OR w.bag_id IN bagged) ORDER BY w.id, one.id"));
+    s.bind(kind).bind(lot).run();
+    std::vector<std::vector<maths::Mass>> masses;
+    qint64 weighing = 0;
+    while (s.next()) {
+        if (masses.empty() || weighing != s.get<qint64>(0))
+            masses.emplace_back();
+        weighing = s.get<qint64>(0);
+        masses.back().push_back(s.get<maths::Mass>(1));
+    }
+    return masses;
+}
+
 void remove_single(Writing& writing, Id<WeighSingle> id) {
     Statement(writing.db(), QStringLiteral("DELETE FROM weigh_single WHERE id = ?")).bind(id).run();
 }
@@ -25,6 +50,14 @@ std::optional<Soak> soak_in_bin(const Workbook& workbook, Id<Vessel> bin) {
                           "WHERE bin_id = ? AND void_reason IS NULL AND ended_ms IS NULL AND batch_id IN "
                           "(SELECT id FROM batch WHERE void_reason IS NULL AND closed_ms IS NULL) ORDER BY id LIMIT 1",
                           bin);
+    return found.empty() ? std::nullopt : std::optional<Soak>(std::move(found.front()));
+}
+
+std::optional<Soak> last_flooded_soak(const Workbook& workbook, Id<Vessel> bin) {
+    auto found = fetch_where<Soak>(workbook,
+                                   "WHERE bin_id = ? AND void_reason IS NULL AND flood_mg IS NOT NULL "
+                                   "ORDER BY started_ms DESC, id LIMIT 1",
+                                   bin);
     return found.empty() ? std::nullopt : std::optional<Soak>(std::move(found.front()));
 }
 
