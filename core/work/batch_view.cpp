@@ -11,7 +11,6 @@
 #include "core/work/batch_checks.h"
 #include "core/work/batch_line.h"
 #include "core/work/clear_liquid.h"
-#include "core/work/figures.h"
 #include "core/work/mix_inputs.h"
 #include "core/work/weigh_sums.h"
 
@@ -63,17 +62,6 @@ void add_heat(const book::Workbook& workbook, const book::Batch& batch, BatchVie
         view.readings.push_back(line);
         if (reading.probe)
             view.highest = std::max(view.highest.value_or(*reading.probe), *reading.probe);
-    }
-    std::vector<maths::DialPair> pairs;
-    // While a tank warms its dial is far above its probe and says nothing of the thermostat.
-    const auto warm = figure(workbook, Figure::heat_low);
-    for (const book::Reading& reading : book::dial_readings_of_tank(workbook, batch.tank))
-        if (!warm || reading.probe->count >= *warm)
-            pairs.push_back({*reading.dial, *reading.probe});
-    if (const auto range = maths::offsets(pairs)) {
-        view.offset_low = range->smallest;
-        view.offset_high = range->largest;
-        view.offset_pairs = static_cast<int>(range->pairs);
     }
     for (const book::Stir& stir : book::stirs_of(workbook, batch.id))
         view.stirs.push_back({stir.id, stir.at, stir.minutes, stir.clear, stir.outlet_poured_back, stir.note});

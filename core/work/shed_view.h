@@ -110,9 +110,6 @@ struct BatchView {
     std::optional<MixResult> mix;
     std::vector<ReadingLine> readings;       ///< oldest first
     std::optional<maths::Temperature> highest;
-    std::optional<maths::Temperature> offset_low;  ///< this tank's dial above its probe, from its own readings, all batches
-    std::optional<maths::Temperature> offset_high;
-    int offset_pairs = 0;
     std::vector<StirLine> stirs;
     std::optional<maths::Instant> clear_at;
     std::vector<SoakLine> soaks;

@@ -2,6 +2,7 @@
 // Heat and clear. A dial at 55 gave 52 C and at 61 gave 55.5 C; a reading over 60 C is a warning at once (common
 // practice, no source).
 #include "bench.h"
+#include "core/work/dial_advice.h"
 
 namespace soakbook::tests {
 
@@ -34,11 +35,11 @@ TEST(Heat, the_tank_shows_how_far_its_dial_is_off) {
     EXPECT_EQ(
         must(log_reading(bench.book(), reading(batch, celsius(55.5), celsius(61)), on_day(0, 21))).dial_above_probe,
         celsius(5.5));
-    const BatchView view = bench.view(batch);
-    EXPECT_EQ(view.offset_low, celsius(3));
-    EXPECT_EQ(view.offset_high, celsius(5.5));
-    EXPECT_EQ(view.offset_pairs, 2);
-    EXPECT_EQ(view.highest, celsius(55.5));
+    const DialAdvice advice = dial_advice(bench.book(), bench.tank);
+    EXPECT_EQ(advice.offset_low, celsius(3));
+    EXPECT_EQ(advice.offset_high, celsius(5.5));
+    EXPECT_EQ(advice.pairs, 2);
+    EXPECT_EQ(bench.view(batch).highest, celsius(55.5));
 }
 
 TEST(Heat, a_reading_over_the_ceiling_is_kept_and_said_at_once) {
@@ -180,7 +181,7 @@ TEST(Heat, a_reading_or_stir_made_void_counts_no_more) {
     EXPECT_TRUE(view.readings.empty());
     EXPECT_TRUE(view.stirs.empty());
     EXPECT_EQ(view.line.state, BatchState::warming);
-    EXPECT_EQ(view.offset_pairs, 0);
+    EXPECT_EQ(dial_advice(bench.book(), bench.tank).pairs, 0);
 }
 
 } // namespace soakbook::tests
