@@ -64,15 +64,16 @@ QString words_for(book::NotOpened why, const QString& path) {
         return OpenTexts::tr("%1 is held by another program just now. Close it there and try again.").arg(file);
     case book::NotOpened::not_copied:
         //: %1 is a file's path.
-        return OpenTexts::tr("%1 was written by an older Soakbook and is to be brought up to date, but the safe copy "
-                             "that comes before could not be made: nothing was changed. Make room on the disk and try "
-                             "again.")
+        return OpenTexts::tr("%1 must be put in order before it is opened: an older Soakbook wrote it, or another "
+                             "program changed how it is stored. The safe copy that comes before could not be made: "
+                             "nothing was changed. Make room on the disk and try again.")
             .arg(file);
     case book::NotOpened::not_brought_up:
         //: %1 is a file's path.
-        return OpenTexts::tr("%1 was written by an older Soakbook and could not be brought up to date where it is: it "
-                             "is as it was. Copy it to a folder that you may write to and that has room, and open it "
-                             "there.")
+        return OpenTexts::tr("%1 must be put in order before it is opened: an older Soakbook wrote it, or another "
+                             "program changed how it is stored. That could not be done where it is; all that is in it "
+                             "is as it was. Copy it, and any file beside it whose name begins the same, to a folder "
+                             "that you may write to and that has room, and open it there.")
             .arg(file);
     }
     return {};

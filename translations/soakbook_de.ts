@@ -4747,14 +4747,14 @@ on a label, before a line to write a date on</extracomment>
         <translation>%1 ist gerade in einem anderen Programm offen. Schließen Sie es dort und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <source>%1 was written by an older Soakbook and is to be brought up to date, but the safe copy that comes before could not be made: nothing was changed. Make room on the disk and try again.</source>
+        <source>%1 must be put in order before it is opened: an older Soakbook wrote it, or another program changed how it is stored. The safe copy that comes before could not be made: nothing was changed. Make room on the disk and try again.</source>
         <extracomment>%1 is a file's path.</extracomment>
-        <translation>%1 wurde mit einem älteren Soakbook geschrieben und soll auf den neuen Stand gebracht werden, aber die Sicherungskopie davor ließ sich nicht anlegen: Es wurde nichts geändert. Schaffen Sie Platz auf dem Datenträger und versuchen Sie es noch einmal.</translation>
+        <translation>%1 muss vor dem Öffnen in Ordnung gebracht werden: Ein älteres Soakbook hat es geschrieben, oder ein anderes Programm hat geändert, wie es gespeichert ist. Die Sicherungskopie davor ließ sich nicht anlegen: Es wurde nichts geändert. Schaffen Sie Platz auf dem Datenträger und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <source>%1 was written by an older Soakbook and could not be brought up to date where it is: it is as it was. Copy it to a folder that you may write to and that has room, and open it there.</source>
+        <source>%1 must be put in order before it is opened: an older Soakbook wrote it, or another program changed how it is stored. That could not be done where it is; all that is in it is as it was. Copy it, and any file beside it whose name begins the same, to a folder that you may write to and that has room, and open it there.</source>
         <extracomment>%1 is a file's path.</extracomment>
-        <translation>%1 wurde mit einem älteren Soakbook geschrieben und ließ sich an seinem Ort nicht auf den neuen Stand bringen: Es ist, wie es war. Kopieren Sie es in einen Ordner, in den Sie schreiben dürfen und der Platz hat, und öffnen Sie es dort.</translation>
+        <translation>%1 muss vor dem Öffnen in Ordnung gebracht werden: Ein älteres Soakbook hat es geschrieben, oder ein anderes Programm hat geändert, wie es gespeichert ist. Das ging an seinem Ort nicht; alles darin ist, wie es war. Kopieren Sie es, samt jeder Datei daneben, deren Name ebenso beginnt, in einen Ordner, in den Sie schreiben dürfen und der Platz hat, und öffnen Sie es dort.</translation>
     </message>
 </context>
 <context>

@@ -10,7 +10,7 @@
 
 namespace soakbook::book {
 
-/// What is looked at, in this order. After a check that says the store cannot be read, the later ones are left out.
+/// What is looked at, in this order. A bad structure ends the checks; after any other bad one the rest is looked at.
 enum class Check {
     structure, ///< tables, indexes, views and triggers are those of its version
     store,     ///< SQLite's own check of every page, index and constraint

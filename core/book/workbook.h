@@ -40,8 +40,8 @@ enum class NotOpened {
     damaged,           ///< the store's own check failed
     exists_already,    ///< a new workbook never overwrites a file
     busy,
-    not_copied,        ///< of an older version, and no safe copy of it could be made first
-    not_brought_up,    ///< of an older version, and the disk did not take the newer one
+    not_copied,        ///< of an older version, or another program left a log beside it; no safe copy could be made first
+    not_brought_up,    ///< the same, and the disk did not take what brings it up to this version without a log
 };
 
 class Writing;
@@ -53,8 +53,8 @@ class Workbook {
 public:
     /// Makes a new workbook at `path`, which must not exist.
     static tl::expected<std::unique_ptr<Workbook>, NotOpened> create(const QString& path, const Doing& doing);
-    /// Opens a sound workbook. One of an older version is brought up to this one, after a safe copy of it was made in
-    /// `copies` (empty: beside the file).
+    /// Opens a sound workbook. One of an older version is brought up to this one, and one that another program set to keep
+    /// a log beside it is set back, after a safe copy of it was made in `copies` (empty: beside the file).
     static tl::expected<std::unique_ptr<Workbook>, NotOpened> open(const QString& path, const QString& copies = {});
     ~Workbook();
     Workbook(const Workbook&) = delete;
