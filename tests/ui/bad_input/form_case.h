@@ -23,6 +23,8 @@ struct FormCase {
     };
     std::vector<Typed> right = {};
     bool has_button = true; ///< otherwise each choice takes hold at once
+    bool has_texts = true;  ///< otherwise it rightly offers nothing to type into
+    int chosen_cells = 0;   ///< cells of its grid that take a choice or a tick and no text
 };
 
 inline void PrintTo(const FormCase& form, std::ostream* out) { *out << form.name; }

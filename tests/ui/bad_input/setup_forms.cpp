@@ -39,7 +39,7 @@ std::vector<FormCase> setup_forms() {
     return {
         {"operation", "ui/setup/operation_page.cpp", page<ui::OperationPage>(), {{"name", "Bench apiary north"}}},
         {"figures", "ui/setup/figures_page.cpp", page<ui::FiguresPage>(), {{"rest_days", "8"}, {"source", "the label"}}},
-        {"reading_and_writing", "ui/setup/habits_page.cpp", page<ui::HabitsPage>(), {}, false},
+        {"reading_and_writing", "ui/setup/habits_page.cpp", page<ui::HabitsPage>(), {}, false, false},
         {"person", "ui/setup/people_page.cpp", button_of<ui::PeoplePage>("people_add"), {{"name", "Bo"}}},
         {"bin", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add"), {{"name", "bin 3"}, {"strips_held", "400"}, {"flood", "28"}}},
         {"tank", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add_tank"), {{"name", "tank 2"}, {"capacity", "60"}}},

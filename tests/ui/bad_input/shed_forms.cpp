@@ -57,7 +57,7 @@ std::vector<FormCase> shed_forms() {
         {"pour", "PourForm", about<ui::PourForm>(&House::ready), {{"@pour_pail_1", "20"}, {"warm_and_clear", "yes"}, {"scraped", "yes"}}},
         {"loss", "LossForm", [](Room& room) { room.show(new ui::LossForm(room.desk()))->show_batch(full_house().ready); },
          {{"kind", "#1"}, {"mass", "0.5"}, {"note", "on the floor"}}},
-        {"close", "CloseForm", about<ui::CloseForm>(&House::ready)},
+        {"close", "CloseForm", about<ui::CloseForm>(&House::ready), {}, true, false},
         {"delivery", "LotForm",
          [](Room& room) {
              (new ui::LotForm(room.desk(), work::MaterialKind::acid, &room.window()))->open();

@@ -74,7 +74,8 @@ std::vector<FormCase> store_forms() {
          [](Room& room) {
              ui::open_finish_lot_form(room.desk(), a_lot(room, full_house().acid), &room.window());
              room.settle();
-         }},
+         },
+         {}, true, false},
         {"correct_a_delivery", "LotForm",
          [](Room& room) {
              (new ui::LotForm(room.desk(), a_lot(room, full_house().acid), &room.window()))->open();

@@ -112,7 +112,7 @@ std::vector<FormCase> yards_forms() {
         {"weigh_pulled_strips", "ui/yards/corrections.cpp", about_event(&ui::open_pulled_weighing, HiveEvent::Kind::strips_out), {{"strips", "3"}, {"total", "60"}}},
         {"visit", "VisitPage",
          [](Room& room) { room.show(new ui::VisitPage(room.desk()))->open(full_house().autumn, full_house().yard); },
-         {{"supers_on", "no"}}},
+         {{"supers_on", "no"}}, true, true, 2},
         {"strips_out", "PullPage", [](Room& room) { room.show(new ui::PullPage(room.desk()))->open(full_house().yard); }},
         {"count_mites", "CountPage", [](Room& room) { room.show(new ui::CountPage(room.desk()))->open(full_house().yard); },
          {{"cell 2", "3"}, {"cell 3", "300"}}},
