@@ -33,6 +33,14 @@ struct ReadOnly : StoreError {
 struct ChangedOutside : StoreError {
     using StoreError::StoreError;
 };
+/// The workbook was opened for looking alone.
+struct LookingOnly : StoreError {
+    using StoreError::StoreError;
+};
+/// Entries wait until the workbook is checked.
+struct BeingChecked : StoreError {
+    using StoreError::StoreError;
+};
 /// A law of the house was about to be broken; `what()` says which. Work checks before, so this is a fault of ours.
 struct LawBroken : StoreError {
     using StoreError::StoreError;

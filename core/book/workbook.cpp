@@ -109,6 +109,27 @@ tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open(const QString&
     }
 }
 
+tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open_for_looking(const QString& path) {
+    if (const auto refused = judge_header(path))
+        return tl::unexpected(*refused);
+    try {
+        std::unique_ptr<Workbook> workbook(new Workbook(path, connect_store(path, Use::reading)));
+        workbook->m_looking = true;
+        if (const auto refused = workbook->judge())
+            return tl::unexpected(*refused);
+        if (version_of(workbook->m_db) < schema_version)
+            return tl::unexpected(NotOpened::not_brought_up);
+        workbook->m_watch->note();
+        return workbook;
+    } catch (const Busy&) {
+        return tl::unexpected(NotOpened::busy);
+    } catch (const ReadOnly&) {
+        return tl::unexpected(NotOpened::unreadable);
+    } catch (const StoreError&) {
+        return tl::unexpected(NotOpened::damaged);
+    }
+}
+
 QByteArray Workbook::uid() const {
     Statement s(m_db, QStringLiteral("SELECT hex(uid) FROM workbook"));
     s.run();

@@ -56,6 +56,8 @@ public:
     /// Opens a sound workbook. One of an older version is brought up to this one, and one that another program set to keep
     /// a log beside it is set back, after a safe copy of it was made in `copies` (empty: beside the file).
     static tl::expected<std::unique_ptr<Workbook>, NotOpened> open(const QString& path, const QString& copies = {});
+    /// Opens it for looking alone: not a byte of it is written, and no piece of work begins. Of this version only.
+    static tl::expected<std::unique_ptr<Workbook>, NotOpened> open_for_looking(const QString& path);
     ~Workbook();
     Workbook(const Workbook&) = delete;
     Workbook& operator=(const Workbook&) = delete;
@@ -66,12 +68,17 @@ public:
     qint64 last_seq() const;
     const QSqlDatabase& db() const { return m_db; }
 
+    bool is_for_looking() const { return m_looking; }
+    /// While it is held, each piece of work is refused as BeingChecked before anything is written.
+    void hold_entries(bool held) { m_held = held; }
+    bool entries_are_held() const { return m_held; }
+
     /// Whether another program changed or replaced the file since this one last wrote or looked.
     bool changed_outside() const;
 
     /// Runs `f(Writing&)` as one piece of work in one transaction: committed when the result has a value, otherwise rolled
-    /// back. Throws Busy, DiskFull, ReadOnly (also where another file lies in its place), ChangedOutside, LawBroken,
-    /// StoreError; then nothing was written.
+    /// back. Throws LookingOnly, BeingChecked, Busy, DiskFull, ReadOnly (also where another file lies in its place),
+    /// ChangedOutside, LawBroken, StoreError; then nothing was written.
     template <class F> auto write(const Piece& piece, const Doing& doing, F&& f);
 
     /// Calls `tell` after each commit that changed something. Returns what ends the subscription.
@@ -93,6 +100,8 @@ private:
     std::unique_ptr<OutsideWatch> m_watch;
     std::map<int, std::function<void(const Changed&)>> m_listeners;
     int m_next_listener = 1;
+    bool m_looking = false;
+    bool m_held = false;
 };
 
 /// A transaction under way, with its row in now_doing. Rolls back unless committed.

@@ -46,6 +46,10 @@ void Writing::give_up() {
 }
 
 void Writing::begin() {
+    if (m_workbook.is_for_looking())
+        throw LookingOnly(SQLITE_READONLY, "the workbook was opened for looking alone");
+    if (m_workbook.entries_are_held())
+        throw BeingChecked(SQLITE_BUSY, "the workbook is being checked");
     m_workbook.m_watch->forget_what_was_read();
     run(db(), QStringLiteral("BEGIN IMMEDIATE"));
     m_open = true;

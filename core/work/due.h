@@ -38,6 +38,9 @@ enum class DueKind {
     round_short,       ///< round; strips: how many short; by: planned day
     figure_missing,    ///< subject: key of a figure that keeps something from being said
     safe_copy_late,    ///< (filled by the shell) since
+    second_place,      ///< (filled by the shell) safe copies lie on this computer alone, or the second place does not answer; subject: it
+    draft_waits,       ///< (filled by the shell) subject: the form's title; since: typed
+    changed_outside,   ///< (filled by the shell) count: changes by other programs; since: the newest
 };
 struct DueRow {
     DueKind kind{};

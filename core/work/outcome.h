@@ -32,6 +32,12 @@ enum class Why {
     busy,              ///< another program holds the workbook
     disk_full,         ///< nothing was saved
     read_only,         ///< the workbook cannot be written
+    being_checked,     ///< entries wait until the workbook is found sound
+    looking_only,      ///< it was opened for looking alone
+    // safe copies, and workbooks beside this one
+    other_workbook,    ///< a file that is a workbook, but not this one; facts: file
+    copy_unsound,      ///< a copy that is damaged or cannot be read; facts: file
+    not_taken_over,    ///< an entry of the other workbook does not fit this one any more; facts: what, in words or a code
     // mix
     assay_below_strength, ///< facts: assay, strength
     overfills_tank,       ///< facts: amount, capacity

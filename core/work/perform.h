@@ -15,6 +15,10 @@ template <class F> auto perform(book::Workbook& workbook, const Piece& piece, co
         return workbook.write(piece, doing, std::forward<F>(f));
     } catch (const book::ChangedOutside&) {
         return refuse(Why::changed_outside);
+    } catch (const book::LookingOnly&) {
+        return refuse(Why::looking_only);
+    } catch (const book::BeingChecked&) {
+        return refuse(Why::being_checked);
     } catch (const book::Busy&) {
         return refuse(Why::busy);
     } catch (const book::DiskFull&) {

@@ -58,6 +58,8 @@ inline const char* const all[] = {
     "corrected",       // subject: what
     "made_void",       // subject: what
     "printed",         // count: things shown; subject: the paper
+    "restored",        // an older copy was put in the workbook's place; count: its newest entry; subject: the copy's file
+    "taken_over",      // count: entries of another copy of this workbook; subject: that file
 };
 } // namespace piece
 

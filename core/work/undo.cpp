@@ -24,6 +24,10 @@ template <class TakeBack> Outcome<Piece> take_back(TakeBack&& f) {
         return refuse(Why::undo_blocked);
     } catch (const book::ChangedOutside&) {
         return refuse(Why::changed_outside);
+    } catch (const book::LookingOnly&) {
+        return refuse(Why::looking_only);
+    } catch (const book::BeingChecked&) {
+        return refuse(Why::being_checked);
     } catch (const book::Busy&) {
         return refuse(Why::busy);
     } catch (const book::DiskFull&) {

@@ -109,6 +109,10 @@ constexpr std::array texts{
     PieceText{"made_void", QT_TRANSLATE_NOOP("Piece", "%1 made void")},
     //: %1 a paper
     PieceText{"printed", QT_TRANSLATE_NOOP("Piece", "print of %1")},
+    //: %1 a file; the workbook was put back to an older copy of itself
+    PieceText{"restored", QT_TRANSLATE_NOOP("Piece", "workbook put back to %1")},
+    //: %1 a file; %n entries of another copy of the workbook were written into this one
+    PieceText{"taken_over", QT_TRANSLATE_N_NOOP("Piece", "%n entry(ies) taken over from %1")},
 };
 
 // Papers by the name that the store keeps; %n is the count of what stands on them.

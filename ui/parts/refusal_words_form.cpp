@@ -97,6 +97,33 @@ constexpr std::array texts_of_form{
                 nullptr,
                 QT_TRANSLATE_NOOP("Refusal", "The workbook, or the folder it is in, may only be read, so nothing was "
                                              "saved. Allow writing there, or keep the workbook elsewhere.")},
+    //: Nothing could be saved yet
+    RefusalText{Why::being_checked, 0,
+                nullptr,
+                QT_TRANSLATE_NOOP("Refusal", "The workbook is still being checked; entries can be made as soon as it "
+                                             "is found sound. What you typed is kept.")},
+    //: Nothing could be saved
+    RefusalText{Why::looking_only, 0,
+                nullptr,
+                QT_TRANSLATE_NOOP("Refusal", "The workbook is open for looking alone, so nothing was saved. Everything "
+                                             "in it can be looked at, printed and saved as a table.")},
+    //: %1 a file
+    RefusalText{Why::other_workbook, 1,
+                QT_TRANSLATE_NOOP("Refusal", "%1 is a workbook of its own, not a copy of this one. Open it by itself."),
+                //: As before, without the facts
+                QT_TRANSLATE_NOOP("Refusal", "That is a workbook of its own, not a copy of this one. Open it by itself.")},
+    //: %1 a file
+    RefusalText{Why::copy_unsound, 1,
+                QT_TRANSLATE_NOOP("Refusal", "%1 is damaged or cannot be read. Take another copy."),
+                //: As before, without the facts
+                QT_TRANSLATE_NOOP("Refusal", "This copy is damaged or cannot be read. Take another one.")},
+    //: %1 an entry, in words or as a code
+    RefusalText{Why::not_taken_over, 1,
+                QT_TRANSLATE_NOOP("Refusal", "%1 does not fit this workbook any more, so nothing was taken over. Leave "
+                                             "it out, or write it down here by hand."),
+                //: As before, without the facts
+                QT_TRANSLATE_NOOP("Refusal", "An entry does not fit this workbook any more, so nothing was taken over. "
+                                             "Leave it out, or write it down here by hand.")},
     //: Undo has nothing to take back
     RefusalText{Why::nothing_to_undo, 0,
                 nullptr,
