@@ -3,8 +3,8 @@
 // its own. A copy that was found sound is the whole check of the workbook, too.
 #pragma once
 
+#include "app/clock.h"
 #include "core/book/verify.h"
-#include "ui/parts/habits.h"
 
 #include <QObject>
 #include <QString>
@@ -23,7 +23,7 @@ class Keeper : public QObject {
 public:
     /// `folder` is where copies go; a second place is read from the settings of this user (work::second_place).
     /// It copies by itself: when entries were made since the last copy, after 20 pieces of work or 30 minutes, and weekly.
-    Keeper(book::Workbook& workbook, QString folder, ui::Clock clock, QObject* parent = nullptr);
+    Keeper(book::Workbook& workbook, QString folder, Clock clock, QObject* parent = nullptr);
     ~Keeper() override;
 
     /// Begins a copy with its check now, unless one is under way. `until`: what was verified before, so that entries up to
