@@ -1,9 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/record_io.h"
 
+#include <sqlite3.h>
+
 namespace soakbook::book::detail {
 
+namespace {
+
+// The history holds each cell as SQL writes it, and that ends at a NUL; of half a character UTF-8 keeps nothing. Work
+// refuses both before; should it not, nothing is written rather than less than was typed.
+void expect_whole(const char* table, const QVariantList& values) {
+    for (const QVariant& value : values) {
+        if (value.typeId() != QMetaType::QString)
+            continue;
+        const QString text = value.toString();
+        if (text.contains(QChar(0)) || !text.isValidUtf16())
+            throw LawBroken(SQLITE_CONSTRAINT, std::string("law 9: a text that the history cannot hold whole, in ") + table);
+    }
+}
+
+} // namespace
+
 qint64 insert_row(const QSqlDatabase& db, const char* table, const QStringList& names, const QVariantList& values) {
+    expect_whole(table, values);
     QStringList marks;
     for (qsizetype i = 0; i < names.size(); ++i)
         marks << QStringLiteral("?");
@@ -14,6 +33,7 @@ qint64 insert_row(const QSqlDatabase& db, const char* table, const QStringList& 
 }
 
 void update_row(const QSqlDatabase& db, const char* table, const QStringList& names, const QVariantList& values, qint64 id) {
+    expect_whole(table, values);
     QStringList sets;
     for (const QString& n : names)
         sets << n + QStringLiteral("=?");

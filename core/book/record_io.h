@@ -15,11 +15,11 @@ qint64 insert_row(const QSqlDatabase& db, const char* table, const QStringList& 
 void update_row(const QSqlDatabase& db, const char* table, const QStringList& names, const QVariantList& values, qint64 id);
 } // namespace detail
 
-/// Adds the record and gives its key. Throws as Workbook::write.
+/// Adds the record and gives its key. Throws as Workbook::write; LawBroken for a text with a NUL or half a character in it.
 template <class Record> Id<Record> insert(Writing& writing, const Record& record) {
     return {detail::insert_row(writing.db(), Record::table, column_names<Record>(), column_values(record))};
 }
-/// Writes every column of a record that is there. Throws as Workbook::write.
+/// Writes every column of a record that is there. Throws as `insert`.
 template <class Record> void update(Writing& writing, const Record& record) {
     detail::update_row(writing.db(), Record::table, column_names<Record>(), column_values(record), record.id.value);
 }

@@ -21,6 +21,13 @@ bool whole(const QString& text) {
     return true;
 }
 
+bool is_hidden_sign(QChar c) {
+    const char16_t u = c.unicode();
+    // Embeddings, overrides and isolates: "Explicit Directional Formatting", Unicode Standard Annex 9.
+    return c.category() == QChar::Other_Control || u == 0x2028 || u == 0x2029 || (u >= 0x202A && u <= 0x202E) ||
+           (u >= 0x2066 && u <= 0x2069);
+}
+
 } // namespace
 
 Outcome<QString> checked_text(const QString& text, const QString& field, int most, bool needed) {
@@ -32,6 +39,13 @@ Outcome<QString> checked_text(const QString& text, const QString& field, int mos
     if (!whole(trimmed))
         return refuse(Why::unreadable, field);
     return trimmed;
+}
+
+Outcome<QString> checked_name(const QString& text, const QString& field, int most, bool needed) {
+    auto checked = checked_text(text, field, most, needed);
+    if (checked && std::any_of(checked->begin(), checked->end(), is_hidden_sign))
+        return refuse(Why::hidden_signs, field);
+    return checked;
 }
 
 Not reason_missing(const book::Doing& doing) {

@@ -28,6 +28,9 @@ using Not = std::optional<Refusal>;
 /// Trimmed. Refuses an empty one (missing) when it is needed, one longer than `most` (too_long), and what no file keeps
 /// exactly: a NUL or half a character (unreadable).
 Outcome<QString> checked_text(const QString& text, const QString& field, int most, bool needed);
+/// The same for what a person, place or thing is called: refuses signs too that nobody sees, those that break the line or
+/// turn the letters round, since two names must differ where they are read (hidden_signs).
+Outcome<QString> checked_name(const QString& text, const QString& field, int most, bool needed = true);
 /// Refuses a correction or void without its reason.
 Not reason_missing(const book::Doing& doing);
 /// Refuses a count that is not said (missing), below one, or above `most`.

@@ -46,7 +46,7 @@ bool name_is_taken(const std::vector<book::Hive>& in_yard, const QString& name, 
 /// The record a hive's entry makes, checked; `prefix` stands in front of each field's name.
 Outcome<book::Hive> checked_hive(const book::Workbook& workbook, const HiveEntry& entry, maths::Day today,
                                  const QString& prefix) {
-    if (auto refusal = text_refused(entry.name, longest_name, in_front(prefix, "name"), true))
+    if (auto refusal = name_refused(entry.name, longest_name, in_front(prefix, "name")))
         return unexpected(*refusal);
     if (auto refusal = text_refused(entry.note, longest_note, in_front(prefix, "note")))
         return unexpected(*refusal);
@@ -127,7 +127,7 @@ Outcome<std::vector<HiveId>> add_hives(book::Workbook& workbook, const HiveRow& 
     const auto yard = book::fetch(workbook, row.yard);
     if (!yard)
         return refuse(Why::not_found, QStringLiteral("yard"));
-    if (auto refusal = text_refused(row.prefix, longest_name - 20, QStringLiteral("prefix")))
+    if (auto refusal = name_refused(row.prefix, longest_name - 20, QStringLiteral("prefix"), false))
         return unexpected(*refusal);
     if (!row.first || !row.count)
         return refuse(Why::missing, row.first ? QStringLiteral("count") : QStringLiteral("first"));

@@ -72,10 +72,10 @@ Outcome<book::MaterialLot> checked_lot(const book::Workbook& workbook, const Lot
     book::MaterialLot lot;
     lot.id = entry.id;
     lot.material = static_cast<book::Material>(entry.material);
-    const auto name = checked_text(entry.name, QStringLiteral("name"), 200, true);
+    const auto name = checked_name(entry.name, QStringLiteral("name"), 200);
     if (!name)
         return unexpected(name.error());
-    const auto supplier = checked_text(entry.supplier, QStringLiteral("supplier"), 200, false);
+    const auto supplier = checked_name(entry.supplier, QStringLiteral("supplier"), 200, false);
     if (!supplier)
         return unexpected(supplier.error());
     const auto note = checked_text(entry.note, QStringLiteral("note"), 4000, false);

@@ -21,6 +21,7 @@ enum class Why {
     too_large,         ///< facts: the most that makes sense
     too_small,         ///< facts: the least that makes sense
     too_long,          ///< a text longer than the record keeps; facts: the most characters
+    hidden_signs,      ///< a name with signs in it that nobody sees: a line end, a tab, one that turns the letters round
     name_taken,        ///< facts: the name
     not_found,         ///< the record is not there (any more); facts: what
     reason_missing,    ///< a correction or a void without its reason
@@ -34,6 +35,7 @@ enum class Why {
     read_only,         ///< the workbook cannot be written
     being_checked,     ///< entries wait until the workbook is found sound
     looking_only,      ///< it was opened for looking alone
+    replaced,          ///< another file lies in the place of the open workbook
     // safe copies, and workbooks beside this one
     other_workbook,    ///< a file that is a workbook, but not this one; facts: file
     copy_unsound,      ///< a copy that is damaged or cannot be read; facts: file

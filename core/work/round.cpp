@@ -95,7 +95,7 @@ Outcome<book::StripKind> kind_of(const book::Workbook& workbook, std::optional<S
 
 Outcome<Checked> checked_round(const book::Workbook& workbook, const RoundEntry& entry, bool name_needed) {
     Checked c;
-    if (auto refusal = text_refused(entry.name, longest_name, QStringLiteral("name"), name_needed))
+    if (auto refusal = name_refused(entry.name, longest_name, QStringLiteral("name"), name_needed))
         return unexpected(*refusal);
     if (auto refusal = text_refused(entry.note, longest_note, QStringLiteral("note")))
         return unexpected(*refusal);

@@ -15,14 +15,14 @@ template <class T> T of(DoseRule rule) {
 
 Outcome<book::Operation> checked_operation(const Operation& entry, const QString& prefix) {
     book::Operation record;
-    const auto name = checked_text(entry.name, prefix + QStringLiteral("name"), most_name, true);
+    const auto name = checked_name(entry.name, prefix + QStringLiteral("name"), most_name);
     if (!name)
         return unexpected(name.error());
     const auto maker = checked_text(entry.maker, prefix + QStringLiteral("maker"), most_long_text, false);
     if (!maker)
         return unexpected(maker.error());
     const auto registration =
-        checked_text(entry.registration, prefix + QStringLiteral("registration"), most_name, false);
+        checked_name(entry.registration, prefix + QStringLiteral("registration"), most_name, false);
     if (!registration)
         return unexpected(registration.error());
     record.name = *name;
@@ -32,7 +32,7 @@ Outcome<book::Operation> checked_operation(const Operation& entry, const QString
 }
 
 Outcome<book::Person> checked_person(const book::Workbook& workbook, const PersonLine& entry, const QString& field) {
-    const auto name = checked_text(entry.name, field, most_name, true);
+    const auto name = checked_name(entry.name, field, most_name);
     if (!name)
         return unexpected(name.error());
     if (const Not taken = name_taken<book::Person>(workbook, entry.id, *name, field))
@@ -68,7 +68,7 @@ Not bad_dose(const StripKindEntry& entry, const QString& prefix) {
 
 Outcome<book::StripKind> checked_strip_kind(const book::Workbook& workbook, const StripKindEntry& entry,
                                             const QString& prefix) {
-    const auto name = checked_text(entry.name, prefix + QStringLiteral("name"), most_name, true);
+    const auto name = checked_name(entry.name, prefix + QStringLiteral("name"), most_name);
     if (!name)
         return unexpected(name.error());
     if (const Not taken = name_taken<book::StripKind>(workbook, entry.id, *name, prefix + QStringLiteral("name")))
@@ -117,7 +117,7 @@ Outcome<book::StripKind> checked_strip_kind(const book::Workbook& workbook, cons
 }
 
 Outcome<book::Vessel> checked_vessel(const book::Workbook& workbook, const VesselEntry& entry, const QString& prefix) {
-    const auto name = checked_text(entry.name, prefix + QStringLiteral("name"), most_name, true);
+    const auto name = checked_name(entry.name, prefix + QStringLiteral("name"), most_name);
     if (!name)
         return unexpected(name.error());
     if (const Not taken = name_taken<book::Vessel>(workbook, entry.id, *name, prefix + QStringLiteral("name")))

@@ -25,6 +25,11 @@ std::optional<Refusal> text_refused(const QString& text, int most, const QString
     return checked ? std::nullopt : std::optional<Refusal>(checked.error());
 }
 
+std::optional<Refusal> name_refused(const QString& name, int most, const QString& field, bool needed) {
+    const auto checked = checked_name(name, field, most, needed);
+    return checked ? std::nullopt : std::optional<Refusal>(checked.error());
+}
+
 std::optional<Refusal> reason_refused(const QString& reason) {
     if (reason.trimmed().isEmpty())
         return Refusal{Why::reason_missing, QStringLiteral("reason"), {}, false};

@@ -17,6 +17,8 @@ std::optional<Refusal> asked_if_long_ago(maths::Day on, maths::Day today, const 
                                          const QString& field = QStringLiteral("on"));
 /// Refuses a text longer than `most`, or an empty one where `needed`.
 std::optional<Refusal> text_refused(const QString& text, int most, const QString& field, bool needed = false);
+/// The same for what a yard, hive or round is called: signs too that nobody sees (hidden_signs).
+std::optional<Refusal> name_refused(const QString& name, int most, const QString& field, bool needed = true);
 /// Refuses a reason that was not given or is too long.
 std::optional<Refusal> reason_refused(const QString& reason);
 /// "rows/3/strips"

@@ -17,7 +17,7 @@ YardEntry entry_of(const book::Yard& yard) {
 }
 
 std::optional<Refusal> yard_refused(const YardEntry& yard) {
-    if (auto r = text_refused(yard.name, longest_name, QStringLiteral("name"), true))
+    if (auto r = name_refused(yard.name, longest_name, QStringLiteral("name")))
         return r;
     if (auto r = text_refused(yard.where_it_is, longest_place, QStringLiteral("where_it_is")))
         return r;
@@ -72,7 +72,7 @@ Outcome<YardTimeId> save_yard_time(book::Workbook& workbook, const YardTimeEntry
     const auto yard = book::fetch(workbook, time.yard);
     if (!yard)
         return refuse(Why::not_found, QStringLiteral("yard"));
-    if (auto refusal = text_refused(time.what, longest_name, QStringLiteral("what"), true))
+    if (auto refusal = name_refused(time.what, longest_name, QStringLiteral("what")))
         return unexpected(*refusal);
     for (const auto& [day, field] :
          {std::pair{time.from, QStringLiteral("from")}, std::pair{time.to, QStringLiteral("to")}}) {

@@ -103,9 +103,31 @@ TEST(SetUp, texts_are_kept_exactly_or_refused) {
     EXPECT_TRUE(refused(set_operation(bench.book(), entry, on_day(0)), Why::unreadable, QStringLiteral("name")));
     entry.name = QStringLiteral("a") + QChar(0) + QStringLiteral("b");
     EXPECT_TRUE(refused(set_operation(bench.book(), entry, on_day(0)), Why::unreadable, QStringLiteral("name")));
-    entry.name = QStringLiteral("whole 🐝");
+    for (const char16_t hidden : {u'\t', u'\n', u'\u0085', u'\u2028', u'\u202E', u'\u202A', u'\u2066', u'\u2069'}) {
+        entry.name = QStringLiteral("upper") + QChar(hidden) + QStringLiteral("lower");
+        EXPECT_TRUE(refused(set_operation(bench.book(), entry, on_day(0)), Why::hidden_signs, QStringLiteral("name"))) << std::hex << int{hidden};
+    }
+    entry.name = QStringLiteral(" whole 🐝 \u05E9\u05DC\u05D5\u05DD\n");
     must(set_operation(bench.book(), entry, on_day(0)));
-    EXPECT_EQ(operation(bench.book()).name, entry.name);
+    EXPECT_EQ(operation(bench.book()).name, entry.name.trimmed());
+}
+
+TEST(SetUp, names_with_signs_that_nobody_sees_are_refused_wherever_a_thing_is_named) {
+    Bench bench;
+    const QString name = QStringLiteral("A\u202E1");
+    EXPECT_TRUE(refused(save_person(bench.book(), {{}, name, true}, on_day(0)), Why::hidden_signs, QStringLiteral("name")));
+    LotEntry lot = acid();
+    lot.name = name;
+    EXPECT_TRUE(refused(save_lot(bench.book(), lot, on_day(0)), Why::hidden_signs, QStringLiteral("name")));
+    lot = acid();
+    lot.supplier = name;
+    EXPECT_TRUE(refused(save_lot(bench.book(), lot, on_day(0)), Why::hidden_signs, QStringLiteral("supplier")));
+    lot = acid();
+    lot.note = QStringLiteral("two\nlines, \u202Eturned");
+    must(save_lot(bench.book(), lot, on_day(0))); // a note is read by itself
+    FirstSetUp entry = first();
+    entry.tank.name = name;
+    EXPECT_TRUE(refused(first_set_up(Bench(SetUp::nothing).book(), entry, on_day(0)), Why::hidden_signs, QStringLiteral("tank/name")));
 }
 
 TEST(SetUp, people_have_names_of_their_own) {

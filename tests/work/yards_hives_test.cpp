@@ -39,6 +39,29 @@ TEST(Yards, need_a_name_of_their_own) {
     EXPECT_EQ(yards(b.book(), true).size(), 1u);
 }
 
+TEST(Yards, hives_and_rounds_take_no_name_with_signs_that_nobody_sees) {
+    YardsBench b;
+    const QString name = QStringLiteral("A\u20667");
+    EXPECT_TRUE(refused(save_yard(b.book(), {{}, name, {}, {}, true}, on_day(0)), Why::hidden_signs, QStringLiteral("name")));
+    HiveEntry hive;
+    hive.yard = b.yard;
+    hive.name = name;
+    EXPECT_TRUE(refused(save_hive(b.book(), hive, on_day(0)), Why::hidden_signs, QStringLiteral("name")));
+    HiveRow row;
+    row.yard = b.yard;
+    row.prefix = name;
+    row.first = 1;
+    row.count = 2;
+    EXPECT_TRUE(refused(add_hives(b.book(), row, on_day(0)), Why::hidden_signs, QStringLiteral("prefix")));
+    RoundEntry round;
+    round.name = name;
+    round.planned_on = day_n(0);
+    round.yards = {b.yard};
+    EXPECT_TRUE(refused(plan_round(b.book(), round, on_day(0)), Why::hidden_signs, QStringLiteral("name")));
+    hive.name = QStringLiteral("\u05D0 7"); // letters that run from the right are letters
+    must(save_hive(b.book(), hive, on_day(0)));
+}
+
 TEST(Yards, times_have_a_first_and_a_last_day) {
     YardsBench b;
     YardTimeEntry time{{}, b.yard, TimeKind::flow, QStringLiteral("lime"), day_n(5), day_n(3)};

@@ -42,6 +42,11 @@ constexpr std::array texts_of_form{
                 QT_TRANSLATE_NOOP("Refusal", "No more than %1 letters fit here. Shorten it."),
                 //: As before, without the facts
                 QT_TRANSLATE_NOOP("Refusal", "This is too long. Shorten it.")},
+    //: Beside a field for a name
+    RefusalText{Why::hidden_signs, 0,
+                nullptr,
+                QT_TRANSLATE_NOOP("Refusal", "In this name are signs that cannot be seen, as come along when text is copied. "
+                                             "Type the name by hand.")},
     //: %1 a name
     RefusalText{Why::name_taken, 1,
                 QT_TRANSLATE_NOOP("Refusal", "There is a %1 already. Take another name."),
@@ -107,6 +112,12 @@ constexpr std::array texts_of_form{
                 nullptr,
                 QT_TRANSLATE_NOOP("Refusal", "The workbook is open for looking alone, so nothing was saved. Everything "
                                              "in it can be looked at, printed and saved as a table.")},
+    //: Nothing could be saved
+    RefusalText{Why::replaced, 0,
+                nullptr,
+                QT_TRANSLATE_NOOP("Refusal", "Another file was put in the place of this workbook while it was open, so "
+                                             "nothing was saved. What you typed is kept: note it down, then open the "
+                                             "workbook again, or a safe copy of it.")},
     //: %1 a file
     RefusalText{Why::other_workbook, 1,
                 QT_TRANSLATE_NOOP("Refusal", "%1 is a workbook of its own, not a copy of this one. Open it by itself."),
