@@ -75,6 +75,13 @@ QString words_for(book::NotOpened why, const QString& path) {
                              "is as it was. Copy it, and any file beside it whose name begins the same, to a folder "
                              "that you may write to and that has room, and open it there.")
             .arg(file);
+    case book::NotOpened::broken_off:
+        //: %1 is a file's path; the file beside it has the same name with "-journal" behind it.
+        return OpenTexts::tr("Work on %1 was broken off, as when the power fails, and half of it stands in the file. "
+                             "Soakbook puts that right by itself, but here nothing may be written. Copy the workbook and "
+                             "the file beside it whose name ends in -journal to a folder that you may write to, and open "
+                             "it there.")
+            .arg(file);
     }
     return {};
 }

@@ -18,14 +18,6 @@ qint64 newest_change(const QSqlDatabase& db) {
     return row.next() ? row.number(0) : 0;
 }
 
-bool holds(const QSqlDatabase& db, const Seal& seal) {
-    if (seal.last_seq == 0)
-        return before_first_seal(db) == seal;
-    RawRows row(db, "SELECT hash FROM seal WHERE last_seq = ?");
-    row.start({seal.last_seq});
-    return row.next() && row.bytes(0) == seal.hash;
-}
-
 } // namespace
 
 // Asked of the folder: opening the file a second time and closing it would drop SQLite's locks.
@@ -67,7 +59,7 @@ OutsideWatch::Seen OutsideWatch::look() const {
     // data_version moves only when another connection commits.
     if (stamp() == m_stamp && m_data_version == pragma_number(m_db, QStringLiteral("data_version")))
         return Seen::nothing;
-    if (!holds(m_db, m_seal))
+    if (!holds_seal(m_db, m_seal))
         return Seen::replaced;
     return newest_change(m_db) == m_last_seq && newest_seal(m_db) == m_seal ? Seen::nothing : Seen::changed;
 }

@@ -7,6 +7,7 @@
 
 #include <QFile>
 
+#include <algorithm>
 #include <map>
 
 static void make_scripts_known() { Q_INIT_RESOURCE(schema); }
@@ -98,6 +99,33 @@ QStringList known_structure(int version) {
     }();
     const auto found = known.find(version);
     return found == known.end() ? QStringList() : found->second;
+}
+
+bool can_be_read(const QSqlDatabase& db) {
+    using Columns = std::map<QString, QStringList>;
+    static const QString plain = QStringLiteral("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND sql LIKE 'CREATE TABLE%'");
+    const auto columns_in = [](const QSqlDatabase& store) {
+        Columns found;
+        Statement s(store, plain);
+        s.run();
+        while (s.next())
+            found[s.get<QString>(0)];
+        for (auto& [table, columns] : found)
+            columns = columns_of(store, table);
+        return found;
+    };
+    static const Columns known = [&] {
+        QSqlDatabase memory = connect_store(QStringLiteral(":memory:"));
+        step_up(memory, 0, schema_version);
+        Columns found = columns_in(memory);
+        disconnect_store(memory);
+        return found;
+    }();
+    const Columns here = columns_in(db);
+    return std::all_of(known.begin(), known.end(), [&](const auto& table) {
+        const auto found = here.find(table.first);
+        return found != here.end() && std::all_of(table.second.begin(), table.second.end(), [&](const QString& column) { return found->second.contains(column); });
+    });
 }
 
 } // namespace soakbook::book

@@ -25,5 +25,8 @@ void take_steps(const QSqlDatabase& db);
 QStringList structure_of(const QSqlDatabase& db);
 /// What structure_of gives for a sound workbook of that version.
 QStringList known_structure(int version = schema_version);
+/// Whether every table of this version stands in the store as a plain table with all of its columns, whatever else a newer
+/// program put there: then it can be looked at.
+bool can_be_read(const QSqlDatabase& db);
 
 } // namespace soakbook::book

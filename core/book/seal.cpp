@@ -23,6 +23,14 @@ Seal newest_seal(const QSqlDatabase& db) {
     return before_first_seal(db);
 }
 
+bool holds_seal(const QSqlDatabase& db, const Seal& seal) {
+    if (seal.last_seq == 0)
+        return before_first_seal(db) == seal;
+    RawRows row(db, "SELECT hash FROM seal WHERE last_seq = ?");
+    row.start({seal.last_seq});
+    return row.next() && row.bytes(0) == seal.hash;
+}
+
 SealChain::SealChain(const QSqlDatabase& db)
     : m_changes(db, "SELECT seq, piece, work, count, subject, who, why, version, at_ms, at_off, clock_doubtful, tbl, row_id, what, before, after "
                     "FROM change WHERE seq > ? AND seq <= ? ORDER BY seq") {}

@@ -20,6 +20,8 @@ struct Seal {
 Seal newest_seal(const QSqlDatabase& db);
 /// What stands before the first one.
 Seal before_first_seal(const QSqlDatabase& db);
+/// Whether that seal stands in the store.
+bool holds_seal(const QSqlDatabase& db, const Seal& seal);
 /// Seals every change that is not sealed yet, those of other programs too, inside the transaction under way. Gives the
 /// new seal; nothing when there was nothing to seal. Throws StoreError.
 std::optional<Seal> seal_changes(const QSqlDatabase& db);

@@ -28,6 +28,10 @@ struct DiskFull : StoreError {
 struct ReadOnly : StoreError {
     using StoreError::StoreError;
 };
+/// Another file lies in the place of the open workbook.
+struct Replaced : ReadOnly {
+    using ReadOnly::ReadOnly;
+};
 /// Another program changed the workbook since it was last looked at. Said once, before anything is written: whoever shows
 /// the workbook was told to ask again, and the next piece of work goes ahead.
 struct ChangedOutside : StoreError {

@@ -2,9 +2,11 @@
 #include "core/book/verify.h"
 
 #include "core/book/connection.h"
+#include "core/book/raw_rows.h"
 #include "core/book/schema.h"
 #include "core/book/statement.h"
 #include "core/book/verify_history.h"
+#include "core/book/workbook.h"
 
 #include <algorithm>
 
@@ -24,6 +26,19 @@ bool is_damage(const StoreError& error) {
 class Examination {
 public:
     Examination(const QSqlDatabase& db, Verdict& verdict, const std::optional<VerifiedUntil>& from) : m_db(db), m_verdict(verdict), m_from(from) {}
+
+    /// What came after `from`, whose seal is known to stand there.
+    void run_since() {
+        m_verdict.version = version_of(m_db);
+        const Seal start = where_to_start();
+        if (m_from->uid != m_verdict.until.uid)
+            m_verdict.checks.back().bad = 1;
+        if (!m_verdict.sound())
+            return;
+        look(Check::numbers, [&](CheckResult& r) { m_verdict.last_seq = check_numbers(m_db, start.last_seq, r); });
+        look(Check::seals, [&](CheckResult& r) { check_seals(m_db, start, m_verdict, r); });
+        look(Check::records, [&](CheckResult& r) { check_records(m_db, start.last_seq, r); });
+    }
 
     void run() {
         m_verdict.version = version_of(m_db);
@@ -98,9 +113,7 @@ private:
             if (!owned || !m_from || m_from->uid != m_verdict.until.uid || m_from->seal.last_seq < 1)
                 return;
             r.looked_at = 1;
-            RawRows remembered(m_db, "SELECT hash FROM seal WHERE last_seq = ?");
-            remembered.start({m_from->seal.last_seq});
-            if (remembered.next() && remembered.bytes(0) == m_from->seal.hash) {
+            if (holds_seal(m_db, m_from->seal)) {
                 start = m_from->seal;
             } else {
                 r.bad = 1;
@@ -139,6 +152,22 @@ Verdict verify(const QString& path, const std::optional<VerifiedUntil>& from) {
     }
     if (db.isValid())
         disconnect_store(db);
+    return verdict;
+}
+
+std::optional<Verdict> verify_since(const Workbook& workbook, const VerifiedUntil& from, qint64 most) {
+    Verdict verdict;
+    try {
+        if (workbook.last_seq() - from.seal.last_seq > most)
+            return std::nullopt;
+        Examination(workbook.db(), verdict, from).run_since();
+    } catch (const StoreError& error) {
+        verdict.readable = is_damage(error);
+        CheckResult unreadable;
+        unreadable.check = Check::store;
+        unreadable.bad = 1;
+        verdict.checks.push_back(unreadable);
+    }
     return verdict;
 }
 

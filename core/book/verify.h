@@ -10,6 +10,8 @@
 
 namespace soakbook::book {
 
+class Workbook;
+
 /// What is looked at, in this order. A bad structure ends the checks; after any other bad one the rest is looked at.
 enum class Check {
     structure, ///< tables, indexes, views and triggers are those of its version
@@ -59,5 +61,9 @@ struct Verdict {
 /// work, and closing a file drops the locks of others in the same process. Not a byte of it is written. With `from`, the
 /// entries up to there are taken as verified, provided that they are still there; otherwise everything is looked at.
 Verdict verify(const QString& path, const std::optional<VerifiedUntil>& from = {});
+
+/// Checks, on the open workbook itself, only what came after `from`: a few milliseconds, since no more than `most` entries
+/// are looked at; nothing is given back where there are more. The anchor is bad where that seal does not stand in it.
+std::optional<Verdict> verify_since(const Workbook& workbook, const VerifiedUntil& from, qint64 most = 20'000);
 
 } // namespace soakbook::book

@@ -12,6 +12,8 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <sqlite3.h>
+
 namespace soakbook::book {
 
 namespace {
@@ -19,6 +21,21 @@ QString text_of_pragma(const QSqlDatabase& db, const QString& pragma) {
     Statement s(db, QStringLiteral("PRAGMA ") + pragma);
     s.run();
     return s.next() ? s.get<QString>(0) : QString();
+}
+
+/// Every page of a file of this size is looked at each time it is opened: that takes a tenth of a second. Of a larger one
+/// the pages are looked at on a safe copy, behind the work.
+constexpr qint64 small_file = 32 * 1024 * 1024;
+
+NotOpened why_of(const StoreError& error, const QString& path) {
+    if (dynamic_cast<const Busy*>(&error))
+        return NotOpened::busy;
+    if (!dynamic_cast<const ReadOnly*>(&error))
+        return NotOpened::damaged;
+    // A journal that may not be used: what stands in the file is half of a piece of work.
+    if (error.code == SQLITE_READONLY_ROLLBACK || QFileInfo(path + QStringLiteral("-journal")).size() > 0)
+        return NotOpened::broken_off;
+    return NotOpened::unreadable;
 }
 
 std::optional<NotOpened> copy_first(const Workbook& workbook, const QString& copies) {
@@ -53,6 +70,14 @@ tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::create(const QStrin
     return workbook;
 }
 
+std::optional<NotOpened> Workbook::judge_pages() const {
+    if (QFileInfo(m_path).size() > small_file)
+        return std::nullopt;
+    Statement check(m_db, QStringLiteral("PRAGMA quick_check(1)"));
+    check.run();
+    return check.next() && check.get<QString>(0) == QStringLiteral("ok") ? std::nullopt : std::optional<NotOpened>(NotOpened::damaged);
+}
+
 // The structure comes first: a check reads the tables, and nothing that another program put there may run.
 std::optional<NotOpened> Workbook::judge() const {
     const int version = version_of(m_db);
@@ -60,11 +85,20 @@ std::optional<NotOpened> Workbook::judge() const {
         return NotOpened::damaged;
     if (structure_of(m_db) != known_structure(version))
         return NotOpened::changed_structure;
-    Statement check(m_db, QStringLiteral("PRAGMA quick_check(1)"));
-    check.run();
-    if (!check.next() || check.get<QString>(0) != QStringLiteral("ok") || uid().size() != 16)
+    if (const auto refused = judge_pages())
+        return refused;
+    return uid().size() == 16 ? std::nullopt : std::optional<NotOpened>(NotOpened::damaged);
+}
+
+std::optional<NotOpened> Workbook::judge_for_looking(Pages pages) const {
+    const int version = version_of(m_db);
+    if (version < 1)
         return NotOpened::damaged;
-    return std::nullopt;
+    if (version < schema_version)
+        return structure_of(m_db) == known_structure(version) ? NotOpened::not_brought_up : NotOpened::changed_structure;
+    if (version == schema_version ? structure_of(m_db) != known_structure() : !can_be_read(m_db))
+        return version == schema_version ? NotOpened::changed_structure : NotOpened::newer;
+    return pages == Pages::sound ? judge_pages() : std::nullopt;
 }
 
 std::optional<NotOpened> Workbook::bring_up(const QString& copies) {
@@ -100,35 +134,28 @@ tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open(const QString&
             return tl::unexpected(*refused);
         workbook->m_watch->note();
         return workbook;
-    } catch (const Busy&) {
-        return tl::unexpected(NotOpened::busy);
-    } catch (const ReadOnly&) {
-        return tl::unexpected(NotOpened::unreadable);
-    } catch (const StoreError&) {
-        return tl::unexpected(NotOpened::damaged);
+    } catch (const StoreError& error) {
+        return tl::unexpected(why_of(error, path));
     }
 }
 
-tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open_for_looking(const QString& path) {
-    if (const auto refused = judge_header(path))
-        return tl::unexpected(*refused);
+tl::expected<std::unique_ptr<Workbook>, NotOpened> Workbook::open_for_looking(const QString& path, Pages pages) {
+    const auto head = judge_header(path);
+    if (head && *head != NotOpened::newer)
+        return tl::unexpected(*head);
     try {
         std::unique_ptr<Workbook> workbook(new Workbook(path, connect_store(path, Use::reading)));
         workbook->m_looking = true;
-        if (const auto refused = workbook->judge())
+        if (const auto refused = workbook->judge_for_looking(pages))
             return tl::unexpected(*refused);
-        if (version_of(workbook->m_db) < schema_version)
-            return tl::unexpected(NotOpened::not_brought_up);
         workbook->m_watch->note();
         return workbook;
-    } catch (const Busy&) {
-        return tl::unexpected(NotOpened::busy);
-    } catch (const ReadOnly&) {
-        return tl::unexpected(NotOpened::unreadable);
-    } catch (const StoreError&) {
-        return tl::unexpected(NotOpened::damaged);
+    } catch (const StoreError& error) {
+        return tl::unexpected(head ? NotOpened::newer : why_of(error, path));
     }
 }
+
+bool Workbook::is_newer() const { return version_of(m_db) > schema_version; }
 
 QByteArray Workbook::uid() const {
     Statement s(m_db, QStringLiteral("SELECT hex(uid) FROM workbook"));

@@ -42,6 +42,7 @@ enum class NotOpened {
     busy,
     not_copied,        ///< of an older version, or another program left a log beside it; no safe copy could be made first
     not_brought_up,    ///< the same, and the disk did not take what brings it up to this version without a log
+    broken_off,        ///< work on it was broken off and waits to be put right, which needs the right to write
 };
 
 class Writing;
@@ -56,8 +57,11 @@ public:
     /// Opens a sound workbook. One of an older version is brought up to this one, and one that another program set to keep
     /// a log beside it is set back, after a safe copy of it was made in `copies` (empty: beside the file).
     static tl::expected<std::unique_ptr<Workbook>, NotOpened> open(const QString& path, const QString& copies = {});
-    /// Opens it for looking alone: not a byte of it is written, and no piece of work begins. Of this version only.
-    static tl::expected<std::unique_ptr<Workbook>, NotOpened> open_for_looking(const QString& path);
+    /// Opens it for looking alone: not a byte of it is written, and no piece of work begins. Of this version, or of a newer
+    /// one that still has everything this one knows; an older one is `not_brought_up`. With `Pages::as_they_are` a damaged
+    /// one opens too: what cannot be read of it throws StoreError when it is asked for.
+    enum class Pages { sound, as_they_are };
+    static tl::expected<std::unique_ptr<Workbook>, NotOpened> open_for_looking(const QString& path, Pages pages = Pages::sound);
     ~Workbook();
     Workbook(const Workbook&) = delete;
     Workbook& operator=(const Workbook&) = delete;
@@ -69,6 +73,8 @@ public:
     const QSqlDatabase& db() const { return m_db; }
 
     bool is_for_looking() const { return m_looking; }
+    /// Of a newer version than this program knows, and therefore for looking alone.
+    bool is_newer() const;
     /// While it is held, each piece of work is refused as BeingChecked before anything is written.
     void hold_entries(bool held) { m_held = held; }
     bool entries_are_held() const { return m_held; }
@@ -77,7 +83,7 @@ public:
     bool changed_outside() const;
 
     /// Runs `f(Writing&)` as one piece of work in one transaction: committed when the result has a value, otherwise rolled
-    /// back. Throws LookingOnly, BeingChecked, Busy, DiskFull, ReadOnly (also where another file lies in its place),
+    /// back. Throws LookingOnly, BeingChecked, Busy, DiskFull, ReadOnly, Replaced (another file lies in its place),
     /// ChangedOutside, LawBroken, StoreError; then nothing was written.
     template <class F> auto write(const Piece& piece, const Doing& doing, F&& f);
 
@@ -91,6 +97,8 @@ private:
     friend class Writing;
     Workbook(QString path, QSqlDatabase db);
     std::optional<NotOpened> judge() const;
+    std::optional<NotOpened> judge_for_looking(Pages pages) const;
+    std::optional<NotOpened> judge_pages() const;
     std::optional<NotOpened> bring_up(const QString& copies);
     void tell(const Changed& changed);
 

@@ -61,7 +61,7 @@ void Writing::mind_others() {
     if (seen == OutsideWatch::Seen::nothing)
         return;
     if (seen == OutsideWatch::Seen::replaced)
-        throw ReadOnly(SQLITE_READONLY_DBMOVED, "another file lies in the place of the workbook");
+        throw Replaced(SQLITE_READONLY_DBMOVED, "another file lies in the place of the workbook");
     m_workbook.m_watch->note();
     m_workbook.undo_stack().forget();
     throw ChangedOutside(SQLITE_BUSY_SNAPSHOT, "another program changed the workbook");

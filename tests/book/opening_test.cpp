@@ -203,7 +203,7 @@ TEST_F(Opening, a_file_laid_over_the_open_one_gets_no_entry) {
                                               insert(w, Yard{{}, QStringLiteral("third"), {}, {}, true});
                                               return Done{};
                                           }),
-                         ReadOnly)
+                         Replaced)
                 << in_place;
         EXPECT_EQ(bytes_of(file("open.soakbook")), bytes) << in_place;
     }
@@ -223,6 +223,67 @@ TEST_F(Opening, the_settings_that_keep_it_safe_are_on) {
     EXPECT_EQ(setting("recursive_triggers"), QStringLiteral("1"));
     EXPECT_EQ(setting("trusted_schema"), QStringLiteral("0"));
     EXPECT_EQ(setting("busy_timeout"), QStringLiteral("0"));
+}
+
+TEST_F(Opening, for_looking_alone_everything_is_read_and_nothing_is_written) {
+    const QByteArray before = bytes_of(shelf.path());
+    const auto opened = Workbook::open_for_looking(shelf.path());
+    ASSERT_TRUE(opened.has_value());
+    EXPECT_TRUE((*opened)->is_for_looking());
+    EXPECT_FALSE((*opened)->is_newer());
+    EXPECT_EQ(fetch_all<Yard>(**opened).size(), 2U);
+    struct Done {
+        explicit operator bool() const { return true; }
+    };
+    EXPECT_THROW((*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(11), [](Writing&) { return Done{}; }), LookingOnly);
+    EXPECT_EQ(bytes_of(shelf.path()), before);
+    EXPECT_EQ(QDir(shelf.folder()).entryList(QDir::Files), QStringList{QFileInfo(shelf.path()).fileName()});
+}
+
+TEST_F(Opening, a_damaged_one_is_looked_at_only_where_that_was_asked_for) {
+    QByteArray bytes = bytes_of(shelf.path());
+    // The last page is given away: SQLite's check misses it, the first tables do not.
+    bytes.chop(4096);
+    put(file("cut.soakbook"), bytes);
+    EXPECT_EQ(refused(file("cut.soakbook")), NotOpened::damaged);
+    const auto sound_only = Workbook::open_for_looking(file("cut.soakbook"));
+    ASSERT_FALSE(sound_only.has_value());
+    EXPECT_EQ(sound_only.error(), NotOpened::damaged);
+    const auto opened = Workbook::open_for_looking(file("cut.soakbook"), Workbook::Pages::as_they_are);
+    ASSERT_TRUE(opened.has_value());
+    EXPECT_TRUE((*opened)->is_for_looking());
+    EXPECT_EQ(bytes_of(file("cut.soakbook")), bytes);
+}
+
+TEST_F(Opening, a_newer_one_is_looked_at_where_it_still_has_everything_that_is_known_here) {
+    const std::string newer = "PRAGMA user_version=" + std::to_string(schema_version + 1);
+    put(file("newer.soakbook"), bytes_of(shelf.path()));
+    other_store(file("newer.soakbook"), (newer + "; CREATE TABLE later(a); ALTER TABLE yard ADD COLUMN colour TEXT").c_str());
+    EXPECT_EQ(refused(file("newer.soakbook")), NotOpened::newer);
+    {
+        const auto opened = Workbook::open_for_looking(file("newer.soakbook"));
+        ASSERT_TRUE(opened.has_value());
+        EXPECT_TRUE((*opened)->is_newer());
+        EXPECT_EQ(fetch_all<Yard>(**opened).size(), 2U);
+    }
+    // What is a view there could run anything.
+    other_store(file("newer.soakbook"), "ALTER TABLE yard RENAME TO yard_2; CREATE VIEW yard AS SELECT * FROM yard_2");
+    const auto changed = Workbook::open_for_looking(file("newer.soakbook"));
+    ASSERT_FALSE(changed.has_value());
+    EXPECT_EQ(changed.error(), NotOpened::newer);
+}
+
+TEST_F(Opening, while_entries_are_held_none_is_written) {
+    auto opened = Workbook::open(shelf.path());
+    ASSERT_TRUE(opened.has_value());
+    (*opened)->hold_entries(true);
+    struct Done {
+        explicit operator bool() const { return true; }
+    };
+    const auto nothing = [](Writing&) { return Done{}; };
+    EXPECT_THROW((*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(11), nothing), BeingChecked);
+    (*opened)->hold_entries(false);
+    EXPECT_NO_THROW((*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(11), nothing));
 }
 
 } // namespace soakbook::tests
