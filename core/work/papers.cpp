@@ -32,6 +32,8 @@ template <class Record> void mark_printed(book::Writing& writing, const std::vec
 
 Outcome<int> labels_printed(book::Workbook& workbook, const std::vector<BagId>& bags, const std::vector<PailId>& pails, const book::Doing& doing) {
     const int count = static_cast<int>(bags.size() + pails.size());
+    if (workbook.is_for_looking())
+        return count;
     return perform(workbook, {QStringLiteral("printed"), count, QStringLiteral("label")}, doing, [&](book::Writing& writing) -> Outcome<int> {
         writing.keep_from_undo();
         book::note_shown(writing, QStringLiteral("bag"), keys(bags), QStringLiteral("label"));
@@ -45,6 +47,8 @@ Outcome<int> labels_printed(book::Workbook& workbook, const std::vector<BagId>& 
 Outcome<int> sheet_printed(book::Workbook& workbook, const QString& paper, const std::vector<BatchId>& batches, const std::vector<BagId>& bags,
                            const std::vector<PlacementId>& placements, const book::Doing& doing) {
     const int count = static_cast<int>(batches.size() + bags.size() + placements.size());
+    if (workbook.is_for_looking())
+        return count;
     return perform(workbook, {QStringLiteral("printed"), count, paper}, doing, [&](book::Writing& writing) -> Outcome<int> {
         writing.keep_from_undo();
         book::note_shown(writing, QStringLiteral("batch"), keys(batches), paper);

@@ -10,6 +10,8 @@
 
 namespace soakbook::work {
 
+// In a workbook that is open for looking alone a paper can be made, and nothing is noted: the paper itself says so.
+
 /// Labels were printed or saved: their records count as shown, and their label state becomes "printed".
 Outcome<int> labels_printed(book::Workbook& workbook, const std::vector<BagId>& bags, const std::vector<PailId>& pails, const book::Doing& doing);
 /// A sheet that shows these records was printed or saved. `paper`: "mixing sheet", "batch sheet", "run sheet", "pull list",

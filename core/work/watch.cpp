@@ -15,6 +15,7 @@ std::function<void()> watch(book::Workbook& workbook, std::function<void()> tell
 QString workbook_name(const book::Workbook& workbook) { return QFileInfo(workbook.path()).fileName(); }
 QString workbook_path(const book::Workbook& workbook) { return workbook.path(); }
 qint64 entry_number(const book::Workbook& workbook) { return workbook.last_seq(); }
+bool is_for_looking(const book::Workbook& workbook) { return workbook.is_for_looking(); }
 QString operation_name(const book::Workbook& workbook) { return book::operation_name(workbook); }
 
 } // namespace soakbook::work

@@ -18,6 +18,8 @@ std::function<void()> watch(book::Workbook& workbook, std::function<void()> tell
 QString workbook_name(const book::Workbook& workbook);
 QString workbook_path(const book::Workbook& workbook);
 qint64 entry_number(const book::Workbook& workbook);
+/// Whether it was opened for looking alone.
+bool is_for_looking(const book::Workbook& workbook);
 /// The name of the operation; empty before the welcome.
 QString operation_name(const book::Workbook& workbook);
 

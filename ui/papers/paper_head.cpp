@@ -29,6 +29,9 @@ SheetHead paper_head(const Desk& desk) {
     head.workbook = operation.isEmpty() ? work::workbook_name(desk.workbook()) : operation;
     //: At the foot of a sheet: how many entries the workbook held; %1 a number
     head.entry = PaperHead::tr("Entry %1").arg(work::entry_number(desk.workbook()));
+    if (desk.looking())
+        //: At the foot of a sheet, behind how many entries the workbook held; %1 those words
+        head.entry = PaperHead::tr("%1, from a workbook open for looking alone").arg(head.entry);
     head.printed = desk.day(desk.today());
     head.paper = wants_letter(desk) ? PaperSize::letter : PaperSize::a4;
     return head;

@@ -32,6 +32,18 @@ book::Doing Desk::doing(const QString& why) const {
     return {now(), m_who, why, false};
 }
 
+bool Desk::looking() const {
+    return work::is_for_looking(m_workbook);
+}
+
+QString Desk::no_entries_why() const {
+    if (!looking() || !m_looking_why.isEmpty()) {
+        return m_looking_why;
+    }
+    //: Hint on the button of a form that cannot be used
+    return tr("The workbook is open for looking alone.");
+}
+
 void Desk::set_who(const QString& who) {
     QSettings settings;
     settings.setValue(name_key, who);

@@ -23,6 +23,12 @@ public:
     /// The circumstances for a piece of work done now; `why` is the reason of a correction.
     book::Doing doing(const QString& why = {}) const;
 
+    /// Whether the workbook is open for looking alone: forms are shown, and their entries refused.
+    bool looking() const;
+    /// Why it is, in a sentence, for whoever shows it; said by whoever opened it, before the rooms are made.
+    void set_looking_why(const QString& why) { m_looking_why = why; }
+    QString no_entries_why() const override;
+
     const QString& who() const { return m_who; }
     /// Keeps the name for this user, with today as the day on which it was said.
     void set_who(const QString& who);
@@ -39,6 +45,7 @@ private:
 
     book::Workbook& m_workbook;
     QString m_who;
+    QString m_looking_why;
     bool m_telling = false;
     std::function<void()> m_unsubscribe;
 };

@@ -45,6 +45,8 @@ public:
     /// Stores them for this user and tells every room.
     void set_preferences(const Preferences& preferences);
     QLocale locale() const;
+    /// Why no entry can be made in what is open, in a sentence; empty where entries can be made.
+    virtual QString no_entries_why() const { return {}; }
 
     // The user's way of writing, one word a quantity.
     QString large(maths::Mass mass, int decimals = -1) const;       ///< "12.5 kg"
