@@ -6,6 +6,7 @@
 #include "ui/parts/field_grid.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/form_notice.h"
+#include "ui/parts/habits.h"
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/primary_button.h"
 #include "ui/parts/theme.h"
