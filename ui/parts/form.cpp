@@ -65,6 +65,10 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
     m_cancel->hide();
     //: The filled button of a form that has no better word
     m_primary->setText(tr("Enter it"));
+    if (const QString why = habits.no_entries_why(); !why.isEmpty()) {
+        m_primary->setEnabled(false);
+        m_primary->setToolTip(why);
+    }
 
     connect(m_primary, &QPushButton::clicked, this, &FormFrame::commit);
     connect(m_cancel, &QPushButton::clicked, this, &FormFrame::cancel);
