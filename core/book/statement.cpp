@@ -18,7 +18,11 @@ void throw_store_error(int code, const QString& text) {
     case SQLITE_IOERR:
         if (code == SQLITE_IOERR_WRITE)
             throw DiskFull(code, what);
-        throw StoreError(code, what);
+        throw DiskFailed(code, what);
+    case SQLITE_NOMEM:
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+        throw DiskFailed(code, what);
     case SQLITE_READONLY:
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:

@@ -24,6 +24,10 @@ struct Busy : StoreError {
 struct DiskFull : StoreError {
     using StoreError::StoreError;
 };
+/// The disk, or the memory of the computer, failed at a read, a write or a sync, or what was read is damaged.
+struct DiskFailed : StoreError {
+    using StoreError::StoreError;
+};
 /// The file or its folder cannot be written.
 struct ReadOnly : StoreError {
     using StoreError::StoreError;

@@ -32,6 +32,7 @@ enum class Why {
     figure_missing,    ///< a figure of Set-up is needed and not said yet; facts: its key
     busy,              ///< another program holds the workbook
     disk_full,         ///< nothing was saved
+    disk_failed,       ///< the disk failed while it was written or read; nothing was saved
     read_only,         ///< the workbook cannot be written
     being_checked,     ///< entries wait until the workbook is found sound
     looking_only,      ///< it was opened for looking alone

@@ -23,6 +23,8 @@ template <class F> auto perform(book::Workbook& workbook, const Piece& piece, co
         return refuse(Why::busy);
     } catch (const book::DiskFull&) {
         return refuse(Why::disk_full);
+    } catch (const book::DiskFailed&) {
+        return refuse(Why::disk_failed);
     } catch (const book::Replaced&) {
         return refuse(Why::replaced);
     } catch (const book::ReadOnly&) {

@@ -32,6 +32,8 @@ template <class TakeBack> Outcome<Piece> take_back(TakeBack&& f) {
         return refuse(Why::busy);
     } catch (const book::DiskFull&) {
         return refuse(Why::disk_full);
+    } catch (const book::DiskFailed&) {
+        return refuse(Why::disk_failed);
     } catch (const book::Replaced&) {
         return refuse(Why::replaced);
     } catch (const book::ReadOnly&) {

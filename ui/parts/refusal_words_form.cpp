@@ -98,6 +98,11 @@ constexpr std::array texts_of_form{
                 QT_TRANSLATE_NOOP("Refusal", "There is no room left where the workbook is kept, so nothing was saved. "
                                              "Make room and enter this again.")},
     //: Nothing could be saved
+    RefusalText{Why::disk_failed, 0,
+                nullptr,
+                QT_TRANSLATE_NOOP("Refusal", "The disk failed while the workbook was written or read, so nothing was saved. "
+                                             "Enter this again; if it fails again, keep the workbook on another disk.")},
+    //: Nothing could be saved
     RefusalText{Why::read_only, 0,
                 nullptr,
                 QT_TRANSLATE_NOOP("Refusal", "The workbook, or the folder it is in, may only be read, so nothing was "
