@@ -2,106 +2,17 @@
 #include "core/book/safe_copy.h"
 
 #include "core/book/connection.h"
+#include "core/book/safe_copy_files.h"
+#include "core/book/safe_copy_steps.h"
 #include "core/book/statement.h"
-#include "core/book/verify.h"
 
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
-#include <algorithm>
-#include <cstdio>
-
-#include <fcntl.h>
-#include <sqlite3.h>
-#include <unistd.h>
-
 namespace soakbook::book {
 
 namespace {
-
-QString mark_of(const Workbook& workbook) { return QString::fromLatin1(workbook.uid().toHex().left(8)); }
-
-// Ordered by the number of the newest change, never by the clock.
-std::vector<SafeCopy> copies_in(const Workbook& workbook, const QString& folder) {
-    std::vector<SafeCopy> copies;
-    const QString mark = mark_of(workbook);
-    for (const QFileInfo& file : QDir(folder).entryInfoList({QStringLiteral("* ") + mark + QStringLiteral(" *.soakbook")}, QDir::Files)) {
-        bool number = false;
-        const qint64 seq = file.completeBaseName().section(QLatin1Char(' '), -1).toLongLong(&number);
-        if (number)
-            copies.push_back({file.absoluteFilePath(), seq});
-    }
-    std::sort(copies.begin(), copies.end(), [](const SafeCopy& a, const SafeCopy& b) { return a.last_seq > b.last_seq; });
-    return copies;
-}
-
-bool sync_to_disk(const QString& path) {
-    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY);
-    if (file < 0)
-        return false;
-    const bool synced = ::fsync(file) == 0;
-    ::close(file);
-    return synced;
-}
-
-NotCopied why_not(int rc) {
-    switch (rc & 0xff) {
-    case SQLITE_FULL:
-    case SQLITE_IOERR:
-        return NotCopied::disk_full;
-    case SQLITE_BUSY:
-    case SQLITE_LOCKED:
-        return NotCopied::busy;
-    case SQLITE_CORRUPT:
-    case SQLITE_NOTADB:
-        return NotCopied::check_failed;
-    default:
-        return NotCopied::folder;
-    }
-}
-
-int copy_pages(const QSqlDatabase& from, const QString& to) {
-    sqlite3* target = nullptr;
-    int rc = sqlite3_open_v2(QFile::encodeName(to).constData(), &target, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, nullptr);
-    if (rc == SQLITE_OK) {
-        // Half a copy is thrown away, so it needs no journal; it is synced as a whole before it gets its name.
-        sqlite3_exec(target, "PRAGMA journal_mode=OFF; PRAGMA synchronous=OFF", nullptr, nullptr, nullptr);
-        sqlite3_backup* backup = sqlite3_backup_init(target, "main", static_cast<sqlite3*>(raw_handle(from)), "main");
-        if (backup) {
-            while ((rc = sqlite3_backup_step(backup, 1024)) == SQLITE_OK) {
-            }
-            const int finished = sqlite3_backup_finish(backup);
-            rc = rc == SQLITE_DONE ? finished : rc;
-            // A workbook that another tool left with a log beside it is copied as one whole file.
-            if (rc == SQLITE_OK)
-                rc = sqlite3_exec(target, "PRAGMA journal_mode=DELETE", nullptr, nullptr, nullptr);
-        } else {
-            rc = sqlite3_errcode(target);
-        }
-    }
-    sqlite3_close(target);
-    return rc;
-}
-
-/// Copies, checks and syncs beside `path`, and only then gives it that name, in one step. Gives the newest entry.
-tl::expected<qint64, NotCopied> copy_checked(const QSqlDatabase& from, const QString& path) {
-    const QString part = path + QStringLiteral(".part");
-    const auto give_up = [&part](NotCopied why) {
-        QFile::remove(part);
-        return tl::unexpected(why);
-    };
-    QFile::remove(part);
-    if (const int rc = copy_pages(from, part); rc != SQLITE_OK)
-        return give_up(why_not(rc));
-    const Verdict verdict = verify(part);
-    if (!verdict.sound())
-        return give_up(NotCopied::check_failed);
-    if (!sync_to_disk(part) || ::rename(QFile::encodeName(part).constData(), QFile::encodeName(path).constData()) != 0)
-        return give_up(NotCopied::folder);
-    sync_to_disk(QFileInfo(path).absolutePath());
-    return verdict.last_seq;
-}
 
 /// Opens `from` for reading alone and runs `f(db)`, which gives an expected.
 template <class F> auto reading(const QString& from, F&& f) -> decltype(f(QSqlDatabase())) {
@@ -114,61 +25,84 @@ template <class F> auto reading(const QString& from, F&& f) -> decltype(f(QSqlDa
     } catch (const StoreError& error) {
         if (db.isValid())
             disconnect_store(db);
-        const NotCopied why = why_not(error.code);
+        const NotCopied why = why_not_copied(error.code);
         return tl::unexpected(why == NotCopied::busy || why == NotCopied::check_failed ? why : NotCopied::unreadable);
     }
 }
 
-// What a copy that was broken off left behind.
-void sweep_parts(const QString& mark, const QString& folder) {
-    for (const QFileInfo& file : QDir(folder).entryInfoList({QStringLiteral("* ") + mark + QStringLiteral(" *.soakbook.part")}, QDir::Files))
-        QFile::remove(file.absoluteFilePath());
+/// Copies, checks and syncs beside `path`, and only then gives it that name, in one step.
+tl::expected<SafeCopy, NotCopied> copy_checked(const QSqlDatabase& from, const QString& path) {
+    PartCopy copy;
+    copy.name = path;
+    copy.part = path + QStringLiteral(".part");
+    QFile::remove(copy.part);
+    if (const auto copied = copy_pages(from, copy.part); !copied) {
+        QFile::remove(copy.part);
+        return tl::unexpected(copied.error());
+    }
+    const Verdict verdict = verify(copy.part);
+    copy.last_seq = verdict.last_seq;
+    return name_part(copy, verdict);
+}
+
+/// A copy of the present state that is there already and sound.
+std::optional<SafeCopy> made_before(const Workbook& workbook, const QString& folder) {
+    const QString stem = QFileInfo(workbook.path()).completeBaseName();
+    const qint64 last_seq = workbook.last_seq();
+    const QString name = copy_file_name(stem, mark_of_copies(workbook.uid()), last_seq, head_of(workbook.db()));
+    const QString path = QDir(folder).absoluteFilePath(name);
+    if (!QFileInfo::exists(path) || QFileInfo(path).canonicalFilePath() == QFileInfo(workbook.path()).canonicalFilePath())
+        return std::nullopt;
+    const Verdict there = verify(path);
+    return there.sound() && there.last_seq == last_seq ? std::optional<SafeCopy>(SafeCopy{path, last_seq, true}) : std::nullopt;
 }
 
 } // namespace
 
-tl::expected<SafeCopy, NotCopied> make_safe_copy(const Workbook& workbook, const QString& folder, int keep) {
-    if (!QDir().mkpath(folder))
-        return tl::unexpected(NotCopied::folder);
-    const qint64 seq = workbook.last_seq();
-    const QString name = QFileInfo(workbook.path()).completeBaseName() + QLatin1Char(' ') + mark_of(workbook) + QLatin1Char(' ') +
-                         QString::number(seq) + QStringLiteral(".soakbook");
-    const QString path = QDir(folder).filePath(name);
-    sweep_parts(mark_of(workbook), folder);
-    if (QFile::exists(path)) {
-        const Verdict there = verify(path);
-        if (there.sound() && there.last_seq == seq)
-            return SafeCopy{path, seq};
+tl::expected<SafeCopy, NotCopied> make_safe_copy(const Workbook& workbook, const QString& folder) {
+    auto copying = CopyUnderWay::begin(workbook, folder);
+    if (!copying)
+        return tl::unexpected(copying.error());
+    if (const auto before = made_before(workbook, folder))
+        return *before;
+    for (;;) {
+        const auto step = (*copying)->step(1024);
+        if (!step)
+            return tl::unexpected(step.error());
+        if (*step == PageCopy::Step::waits)
+            return tl::unexpected(NotCopied::busy);
+        if (*step == PageCopy::Step::done)
+            break;
     }
-    if (const auto copied = copy_checked(workbook.db(), path); !copied)
-        return tl::unexpected(copied.error());
-    const auto copies = copies_in(workbook, folder);
-    for (std::size_t i = static_cast<std::size_t>(keep); i < copies.size(); ++i)
-        QFile::remove(copies[i].path);
-    return SafeCopy{path, seq};
+    return (*copying)->take().and_then([](const PartCopy& part) { return name_part(part, check_part(part)); });
 }
 
 tl::expected<SafeCopy, NotCopied> make_safe_copy_at(const QString& from, const QString& to) {
     if (QFileInfo::exists(to))
         return tl::unexpected(NotCopied::exists_already);
-    return reading(from, [&](const QSqlDatabase& db) {
-        return copy_checked(db, to).map([&](qint64 last_seq) { return SafeCopy{to, last_seq}; });
-    });
+    return reading(from, [&](const QSqlDatabase& db) { return copy_checked(db, to); });
 }
 
 tl::expected<void, NotCopied> copy_for_checking(const QString& from, const QString& to) {
     return reading(from, [&](const QSqlDatabase& db) -> tl::expected<void, NotCopied> {
         // Asked first for the file alone, so that its faults are told from those of the place for the copy.
         pragma_number(db, QStringLiteral("schema_version"));
-        if (const int rc = copy_pages(db, to); rc != SQLITE_OK)
-            return tl::unexpected(why_not(rc));
-        return {};
+        return copy_pages(db, to);
     });
 }
 
+std::vector<SafeCopy> safe_copies_of(const Workbook& workbook, const QString& folder) {
+    std::vector<SafeCopy> copies;
+    for (const CopyFile& file : copy_files(folder, mark_of_copies(workbook.uid()), workbook.path()))
+        copies.push_back({file.path, file.last_seq, is_of_line(workbook.db(), file)});
+    return copies;
+}
+
 std::optional<SafeCopy> newest_safe_copy(const Workbook& workbook, const QString& folder) {
-    const auto copies = copies_in(workbook, folder);
-    return copies.empty() ? std::nullopt : std::optional<SafeCopy>(copies.front());
+    for (const CopyFile& file : copy_files(folder, mark_of_copies(workbook.uid()), workbook.path()))
+        if (is_of_line(workbook.db(), file))
+            return SafeCopy{file.path, file.last_seq, true};
+    return std::nullopt;
 }
 
 } // namespace soakbook::book

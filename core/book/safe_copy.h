@@ -5,6 +5,7 @@
 #include "core/book/workbook.h"
 
 #include <optional>
+#include <vector>
 
 namespace soakbook::book {
 
@@ -20,17 +21,20 @@ enum class NotCopied {
 struct SafeCopy {
     QString path;
     qint64 last_seq = 0;
+    bool of_this_line = true; ///< false: it holds entries that the workbook left behind, or that another copy of it went on with
 };
 
-/// Copies the workbook into `folder` as "<name> <uid> <number of the newest change>.soakbook"; makes the folder. A copy of
-/// the same state that is there already is kept. Keeps the newest `keep` copies of this workbook in the folder.
-tl::expected<SafeCopy, NotCopied> make_safe_copy(const Workbook& workbook, const QString& folder, int keep = 20);
+/// Copies the workbook into `folder`, which it makes, at once and before anything else (CopyUnderWay does it in steps). A
+/// sound copy of the same state that is there already is kept. Copies that need not stay go once the new one has its name.
+tl::expected<SafeCopy, NotCopied> make_safe_copy(const Workbook& workbook, const QString& folder);
 /// Copies the workbook at `from`, which is opened for reading alone, to the new file `to`: checked in full before it gets
 /// its name. One of an older version stays of that version.
 tl::expected<SafeCopy, NotCopied> make_safe_copy_at(const QString& from, const QString& to);
 /// Copies the pages of the file at `from`, as they are, to the new file `to`, so that they can be checked there.
 tl::expected<void, NotCopied> copy_for_checking(const QString& from, const QString& to);
-/// The newest safe copy of this workbook in `folder`.
+/// Every safe copy of this workbook in `folder`, the one with the highest number first; by names alone.
+std::vector<SafeCopy> safe_copies_of(const Workbook& workbook, const QString& folder);
+/// The newest one of a state that the workbook went through.
 std::optional<SafeCopy> newest_safe_copy(const Workbook& workbook, const QString& folder);
 
 } // namespace soakbook::book

@@ -43,16 +43,79 @@ TEST(SafeCopies, of_the_same_state_are_made_once) {
     EXPECT_EQ(QDir(folder).entryList(QDir::Files).size(), 2);
 }
 
-TEST(SafeCopies, of_which_the_newest_are_kept_by_number_and_not_by_clock) {
+TEST(SafeCopies, go_by_their_numbers_once_the_new_one_is_there) {
     Shelf shelf;
     shelf.fill();
     const QString folder = shelf.folder() + QStringLiteral("/copies");
-    for (int i = 0; i < 5; ++i) {
+    for (int i = 0; i < 23; ++i) {
         add_yard(shelf, QStringLiteral("yard %1").arg(i));
-        ASSERT_TRUE(make_safe_copy(shelf.book(), folder, 3));
+        ASSERT_TRUE(make_safe_copy(shelf.book(), folder));
     }
-    EXPECT_EQ(QDir(folder).entryList(QDir::Files).size(), 3);
+    // All of one day: the 20 newest, of which one is the day's, the week's, the month's and the year's, too.
+    const auto copies = safe_copies_of(shelf.book(), folder);
+    ASSERT_EQ(copies.size(), 20U);
+    for (std::size_t i = 0; i < copies.size(); ++i)
+        EXPECT_EQ(copies[i].last_seq, shelf.book().last_seq() - static_cast<qint64>(i));
     EXPECT_EQ(newest_safe_copy(shelf.book(), folder)->last_seq, shelf.book().last_seq());
+}
+
+TEST(SafeCopies, of_a_state_left_behind_are_told_apart_and_outlive_the_rotation) {
+    Shelf shelf;
+    shelf.fill();
+    const QString folder = shelf.folder() + QStringLiteral("/copies");
+    const auto older = make_safe_copy(shelf.book(), folder);
+    ASSERT_TRUE(older);
+    QStringList left_behind;
+    for (int i = 0; i < 3; ++i) {
+        add_yard(shelf, QStringLiteral("left behind %1").arg(i));
+        left_behind << make_safe_copy(shelf.book(), folder)->path;
+    }
+    shelf.close();
+    // The older one is put in its place by hand, and the work goes on from there.
+    ASSERT_TRUE(QFile::remove(shelf.path()));
+    ASSERT_TRUE(QFile::copy(older->path, shelf.path()));
+    auto opened = Workbook::open(shelf.path());
+    ASSERT_TRUE(opened);
+    EXPECT_EQ(newest_safe_copy(**opened, folder)->path, older->path);
+    const auto go_on = [&](int i) {
+        return (*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(12), [&](Writing& w) {
+            return std::optional<Id<Yard>>(insert(w, Yard{{}, QStringLiteral("went on %1").arg(i), {}, {}, true}));
+        });
+    };
+    for (int i = 0; i < 25; ++i) {
+        ASSERT_TRUE(go_on(i));
+        const auto made = make_safe_copy(**opened, folder);
+        ASSERT_TRUE(made);
+        ASSERT_EQ(newest_safe_copy(**opened, folder)->path, made->path);
+    }
+    for (const QString& path : left_behind)
+        EXPECT_TRUE(QFile::exists(path)) << path.toStdString();
+    int of_line = 0;
+    for (const SafeCopy& copy : safe_copies_of(**opened, folder)) {
+        EXPECT_EQ(copy.of_this_line, !left_behind.contains(copy.path)) << copy.path.toStdString();
+        of_line += copy.of_this_line ? 1 : 0;
+    }
+    EXPECT_EQ(of_line, 20);
+}
+
+TEST(SafeCopies, that_are_opened_and_worked_in_are_never_taken_for_their_own_copies) {
+    Shelf shelf;
+    shelf.fill();
+    const QString folder = shelf.folder() + QStringLiteral("/copies");
+    const auto copy = make_safe_copy(shelf.book(), folder);
+    ASSERT_TRUE(copy);
+    shelf.close();
+    auto opened = Workbook::open(copy->path);
+    ASSERT_TRUE(opened);
+    EXPECT_FALSE(newest_safe_copy(**opened, folder));
+    for (int i = 0; i < 25; ++i) {
+        ASSERT_TRUE((*opened)->write({QStringLiteral("yard"), 1, {}}, on_day(12), [&](Writing& w) {
+            return std::optional<Id<Yard>>(insert(w, Yard{{}, QStringLiteral("yard %1").arg(i), {}, {}, true}));
+        }));
+        ASSERT_TRUE(make_safe_copy(**opened, folder));
+    }
+    EXPECT_TRUE(QFile::exists(copy->path));
+    EXPECT_EQ(safe_copies_of(**opened, folder).size(), 20U);
 }
 
 TEST(SafeCopies, that_were_damaged_are_made_anew) {
@@ -86,8 +149,8 @@ TEST(SafeCopies, of_other_workbooks_in_the_same_folder_are_let_be) {
     Shelf other;
     one.fill();
     const QString folder = one.folder() + QStringLiteral("/copies");
-    ASSERT_TRUE(make_safe_copy(one.book(), folder, 1));
-    ASSERT_TRUE(make_safe_copy(other.book(), folder, 1));
+    ASSERT_TRUE(make_safe_copy(one.book(), folder));
+    ASSERT_TRUE(make_safe_copy(other.book(), folder));
     EXPECT_EQ(QDir(folder).entryList(QDir::Files).size(), 2);
     EXPECT_NE(newest_safe_copy(one.book(), folder)->path, newest_safe_copy(other.book(), folder)->path);
 }
