@@ -38,8 +38,10 @@ void step_2(const QSqlDatabase& db) {
     seal_changes(db);
 }
 
+void step_3(const QSqlDatabase& db) { run_script(db, script(QStringLiteral("0003_paths.sql"))); }
+
 // One for each version, in order; a step is never changed once a workbook of its version may exist.
-constexpr void (*steps[])(const QSqlDatabase&) = {step_1, step_2};
+constexpr void (*steps[])(const QSqlDatabase&) = {step_1, step_2, step_3};
 static_assert(std::size(steps) == schema_version);
 
 template <class F> void in_one_transaction(const QSqlDatabase& db, F&& f) {

@@ -11,7 +11,7 @@
 namespace soakbook::book {
 
 constexpr qint64 application_id = 0x536F616B; ///< "Soak"
-constexpr int schema_version = 2;
+constexpr int schema_version = 3;
 
 /// Lays out an empty store in the newest version, in one transaction. With `made`, the workbook's own row (its uid, and
 /// when it was made) is written too. Throws StoreError.

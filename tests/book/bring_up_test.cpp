@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A workbook of an older version: copied, brought up in one transaction, and nothing of it lost. The golden file was
-// made once, by the program as it was in version 1, and is never made anew.
+// A workbook of an older version: copied, brought up in one transaction, and nothing of it lost. Each golden file was
+// made once, by the program as it was in that version, and is never made anew.
 #include "core/book/connection.h"
 #include "core/book/schema.h"
 #include "core/book/seal.h"
@@ -20,19 +20,24 @@ struct OlderVersion : ::testing::Test {
     QTemporaryDir folder;
     QString path = folder.filePath(QStringLiteral("old.soakbook"));
     QString copies = folder.filePath(QStringLiteral("copies"));
-    void SetUp() override {
-        QFile packed(QStringLiteral(SOAKBOOK_SOURCE_DIR "/tests/book/data/version_1.qz"));
+    void unpack(const QString& name, qsizetype size) {
+        QFile packed(QStringLiteral(SOAKBOOK_SOURCE_DIR "/tests/book/data/") + name);
         ASSERT_TRUE(packed.open(QIODevice::ReadOnly));
         const QByteArray whole = qUncompress(packed.readAll());
-        ASSERT_EQ(whole.size(), 581632);
+        ASSERT_EQ(whole.size(), size);
         QFile out(path);
         ASSERT_TRUE(out.open(QIODevice::WriteOnly));
         ASSERT_EQ(out.write(whole), whole.size());
     }
+    void SetUp() override { unpack(QStringLiteral("version_1.qz"), 581632); }
     static QByteArray bytes_of(const QString& file) {
         QFile in(file);
         return in.open(QIODevice::ReadOnly) ? in.readAll() : QByteArray();
     }
+};
+
+struct SecondVersion : OlderVersion {
+    void SetUp() override { unpack(QStringLiteral("version_2.qz"), 675840); }
 };
 
 } // namespace
@@ -110,11 +115,42 @@ TEST_F(OlderVersion, can_be_verified_as_far_as_it_goes_without_being_brought_up)
     EXPECT_EQ(bytes_of(path), before);
 }
 
+TEST_F(SecondVersion, is_copied_and_gets_its_indexes_with_no_entry_more) {
+    const std::string before = records_of(path);
+    const std::string entries = Raw(path).cell("SELECT group_concat(quote(seq) || quote(piece) || work || who || why || tbl || quote(before) || quote(after)) FROM change");
+    const std::string seals = Raw(path).cell("SELECT group_concat(last_seq || quote(hash)) FROM seal");
+    {
+        const auto opened = Workbook::open(path, copies);
+        ASSERT_TRUE(opened.has_value());
+        EXPECT_EQ(version_of((*opened)->db()), schema_version);
+        EXPECT_EQ(structure_of((*opened)->db()), known_structure());
+    }
+    EXPECT_EQ(records_of(path), before);
+    EXPECT_EQ(Raw(path).cell("SELECT group_concat(quote(seq) || quote(piece) || work || who || why || tbl || quote(before) || quote(after)) FROM change"), entries);
+    EXPECT_EQ(Raw(path).cell("SELECT group_concat(last_seq || quote(hash)) FROM seal"), seals);
+    const Verdict verdict = verify(path);
+    EXPECT_TRUE(verdict.sound());
+    EXPECT_EQ(verdict.last_seq, 220);
+    EXPECT_EQ(verdict.unsealed, 1) << "the note that another program wrote";
+    const QStringList kept = QDir(copies).entryList(QDir::Files);
+    ASSERT_EQ(kept.size(), 1);
+    EXPECT_EQ(Raw(QDir(copies).filePath(kept.first())).cell("PRAGMA user_version"), "2");
+}
+
+TEST_F(SecondVersion, can_be_verified_as_it_stands) {
+    const QByteArray before = bytes_of(path);
+    const Verdict verdict = verify(path);
+    EXPECT_TRUE(verdict.sound());
+    EXPECT_EQ(verdict.version, 2);
+    EXPECT_EQ(bytes_of(path), before);
+}
+
 TEST(Versions, a_new_workbook_has_the_structure_of_one_brought_up_step_by_step) {
     QSqlDatabase memory = connect_store(QStringLiteral(":memory:"));
     lay_out(memory);
     EXPECT_EQ(structure_of(memory), known_structure());
     EXPECT_NE(known_structure(1), known_structure(2));
+    EXPECT_NE(known_structure(2), known_structure(3));
     disconnect_store(memory);
 }
 
