@@ -10,7 +10,7 @@ namespace soakbook::work {
 
 namespace {
 
-const QString field = QStringLiteral("pails");
+const QString pails_field = QStringLiteral("pails");
 
 bool at_hand(const book::Workbook& workbook, const book::Pail& pail) {
     return !pail.void_reason && !pail.discarded_on && !pail.used_in_part_on && pail.strength &&
@@ -19,15 +19,15 @@ bool at_hand(const book::Workbook& workbook, const book::Pail& pail) {
 
 Not cannot_go_in(const book::Workbook& workbook, const book::Pail& pail) {
     if (pail.void_reason || pail.discarded_on)
-        return no(Why::pail_gone, field, {pail.code});
+        return no(Why::pail_gone, pails_field, {pail.code});
     if (pail.used_in_part_on)
-        return no(Why::pail_used_in_part, field, {pail.code});
+        return no(Why::pail_used_in_part, pails_field, {pail.code});
     if (const auto input = book::input_of_pail(workbook, pail.id)) {
         const auto batch = book::fetch(workbook, input->batch);
-        return no(Why::pail_used, field, {pail.code, batch ? batch->code : QString()});
+        return no(Why::pail_used, pails_field, {pail.code, batch ? batch->code : QString()});
     }
     if (!pail.strength)
-        return no(Why::pail_strength_unknown, field, {pail.code});
+        return no(Why::pail_strength_unknown, pails_field, {pail.code});
     return {};
 }
 
@@ -67,9 +67,9 @@ Outcome<PailChoice> chosen_pails(const book::Workbook& workbook, const MixPlan& 
     for (const auto& [id, mass] : plan.parts_of_pails) {
         const auto pail = book::fetch(workbook, id);
         if (!pail)
-            return refuse(Why::not_found, field);
+            return refuse(Why::not_found, pails_field);
         if (mass != pail->mass)
-            return refuse(Why::pail_part_wanted, field, {pail->code, fact(pail->mass)});
+            return refuse(Why::pail_part_wanted, pails_field, {pail->code, fact(pail->mass)});
         ids.push_back(id);
     }
     std::sort(ids.begin(), ids.end());
@@ -79,7 +79,7 @@ Outcome<PailChoice> chosen_pails(const book::Workbook& workbook, const MixPlan& 
     for (const PailId id : ids) {
         const auto pail = book::fetch(workbook, id);
         if (!pail)
-            return refuse(Why::not_found, field);
+            return refuse(Why::not_found, pails_field);
         if (const Not bad = cannot_go_in(workbook, *pail))
             return because(bad);
         choice.pails.push_back(*pail);
@@ -90,7 +90,7 @@ Outcome<PailChoice> chosen_pails(const book::Workbook& workbook, const MixPlan& 
             if (!std::binary_search(ids.begin(), ids.end(), other.id))
                 missing << other.code;
         if (!missing.isEmpty())
-            return refuse(Why::pail_set_incomplete, field, {missing.join(QStringLiteral(", "))});
+            return refuse(Why::pail_set_incomplete, pails_field, {missing.join(QStringLiteral(", "))});
     }
     return choice;
 }
