@@ -60,21 +60,8 @@ std::optional<SafeCopy> made_before(const Workbook& workbook, const QString& fol
 } // namespace
 
 tl::expected<SafeCopy, NotCopied> make_safe_copy(const Workbook& workbook, const QString& folder) {
-    auto copying = CopyUnderWay::begin(workbook, folder);
-    if (!copying)
-        return tl::unexpected(copying.error());
-    if (const auto before = made_before(workbook, folder))
-        return *before;
-    for (;;) {
-        const auto step = (*copying)->step(1024);
-        if (!step)
-            return tl::unexpected(step.error());
-        if (*step == PageCopy::Step::waits)
-            return tl::unexpected(NotCopied::busy);
-        if (*step == PageCopy::Step::done)
-            break;
-    }
-    return (*copying)->take().and_then([](const PartCopy& part) { return name_part(part, check_part(part)); });
+    const auto before = made_before(workbook, folder);
+    return before ? *before : copy_afresh(workbook, folder);
 }
 
 tl::expected<SafeCopy, NotCopied> make_safe_copy_at(const QString& from, const QString& to) {

@@ -85,6 +85,22 @@ tl::expected<PartCopy, NotCopied> CopyUnderWay::take() {
     return m_copy;
 }
 
+tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder) {
+    auto copying = CopyUnderWay::begin(workbook, folder);
+    if (!copying)
+        return tl::unexpected(copying.error());
+    for (;;) {
+        const auto step = (*copying)->step(1024);
+        if (!step)
+            return tl::unexpected(step.error());
+        if (*step == PageCopy::Step::waits)
+            return tl::unexpected(NotCopied::busy);
+        if (*step == PageCopy::Step::done)
+            break;
+    }
+    return (*copying)->take().and_then([](const PartCopy& part) { return name_part(part, check_part(part)); });
+}
+
 Verdict check_part(const PartCopy& copy, const std::optional<VerifiedUntil>& from) {
     Verdict verdict = verify(copy.part, from);
     const bool is_that_state = verdict.last_seq == copy.last_seq && (copy.version < 2 || verdict.until.seal == copy.head);

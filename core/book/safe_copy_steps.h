@@ -46,6 +46,9 @@ private:
     bool m_taken = false;
 };
 
+/// All of it at once, whatever lies in the folder already.
+tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder);
+
 /// The whole check of the part, and that it holds exactly what was copied. With `from`, what was verified before is not
 /// looked at again.
 Verdict check_part(const PartCopy& copy, const std::optional<VerifiedUntil>& from = {});
