@@ -3,6 +3,8 @@
 
 #include "core/book/statement.h"
 
+#include <algorithm>
+#include <array>
 #include <map>
 
 namespace soakbook::book {
@@ -89,6 +91,74 @@ std::vector<Change> changes_with_reason(const Workbook& workbook, qint64 from_se
     Statement s(workbook.db(), QLatin1String(select) + QStringLiteral("WHERE why <> '' AND seq BETWEEN ? AND ? ORDER BY seq"));
     s.bind(from_seq).bind(to_seq);
     return read_all(s);
+}
+
+std::vector<Change> history_of(const Workbook& workbook, const std::vector<RowRef>& rows) {
+    std::vector<Change> changes;
+    for (const RowRef& row : rows)
+        for (Change& change : history_of(workbook, row.table, row.id))
+            changes.push_back(std::move(change));
+    std::sort(changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.seq < b.seq; });
+    return changes;
+}
+
+std::vector<RowRef> rows_around(const Workbook& workbook, const RowRef& row) {
+    struct Inside {
+        const char* of;
+        const char* table;
+        const char* where;
+    };
+    static constexpr std::array all{
+        Inside{"batch", "batch_input", "batch_id = ?"},
+        Inside{"batch", "reading", "batch_id = ?"},
+        Inside{"batch", "stir", "batch_id = ?"},
+        Inside{"batch", "soak", "batch_id = ?"},
+        Inside{"batch", "weigh_in", "soak_id IN (SELECT id FROM soak WHERE batch_id = ?)"},
+        Inside{"batch", "bag", "batch_id = ?"},
+        Inside{"batch", "pour", "batch_id = ?"},
+        Inside{"batch", "pail", "batch_id = ?"},
+        Inside{"batch", "batch_loss", "batch_id = ?"},
+        Inside{"bag", "bag_change", "bag_id = ?"},
+        Inside{"bag", "weigh_in", "bag_id = ?"},
+        Inside{"pail", "pour", "id = (SELECT pour_id FROM pail WHERE id = ?)"},
+        Inside{"material_lot", "lot_change", "lot_id = ?"},
+        Inside{"yard", "yard_time", "yard_id = ?"},
+        Inside{"hive", "placement", "hive_id = ?"},
+        Inside{"hive", "mite_count", "hive_id = ?"},
+        Inside{"hive", "hive_move", "hive_id = ?"},
+        Inside{"round", "round_yard", "round_id = ?"},
+        Inside{"placement", "weigh_in", "placement_id = ?"},
+    };
+    std::vector<RowRef> rows{row};
+    for (const Inside& inside : all) {
+        if (row.table != QLatin1String(inside.of))
+            continue;
+        Statement s(workbook.db(), QStringLiteral("SELECT id FROM %1 WHERE %2 ORDER BY id").arg(QLatin1String(inside.table), QLatin1String(inside.where)));
+        s.bind(row.id).run();
+        while (s.next())
+            rows.push_back({QLatin1String(inside.table), s.get<qint64>(0)});
+    }
+    return rows;
+}
+
+std::vector<Change> changes_of_entry(const Workbook& workbook, qint64 seq) {
+    Statement s(workbook.db(), QLatin1String(select) +
+                                   QStringLiteral("WHERE seq = ? UNION ") + QLatin1String(select) +
+                                   QStringLiteral("WHERE piece = (SELECT piece FROM change WHERE seq = ?) ORDER BY seq"));
+    s.bind(seq).bind(seq);
+    return read_all(s);
+}
+
+std::vector<Change> changes_outside(const Workbook& workbook, qint64 after, int most) {
+    Statement s(workbook.db(), QLatin1String(select) + QStringLiteral("WHERE piece IS NULL AND seq > ? ORDER BY seq DESC LIMIT ?"));
+    s.bind(after).bind(most);
+    return read_all(s);
+}
+
+int count_outside(const Workbook& workbook, qint64 after) {
+    Statement s(workbook.db(), QStringLiteral("SELECT count(*) FROM change WHERE piece IS NULL AND seq > ?"));
+    s.bind(after).run();
+    return s.next() ? s.get<int>(0) : 0;
 }
 
 std::vector<Change> newest_changes(const Workbook& workbook, int most) {

@@ -35,6 +35,24 @@ struct Change {
 std::vector<Change> history_of(const Workbook& workbook, const QString& table, qint64 row);
 /// All changes with a reason (corrections and voids) among seq from..to, oldest first.
 std::vector<Change> changes_with_reason(const Workbook& workbook, qint64 from_seq, qint64 to_seq);
+/// A row of the store.
+struct RowRef {
+    QString table;
+    qint64 id = 0;
+
+    bool operator==(const RowRef&) const = default;
+};
+/// The history of several records together, oldest first.
+std::vector<Change> history_of(const Workbook& workbook, const std::vector<RowRef>& rows);
+/// A record and what was entered for it: of a batch its inputs, readings, stirs, soaks, weighings, bags, pours, pails and
+/// losses; of a hive its strips, counts and moves; of a bag or delivery its changes, and so on; void ones too.
+std::vector<RowRef> rows_around(const Workbook& workbook, const RowRef& row);
+/// All changes of the piece of work that made change `seq`, oldest first; that change alone where another program made it.
+std::vector<Change> changes_of_entry(const Workbook& workbook, qint64 seq);
+/// The newest changes by other programs after change `after`, newest first.
+std::vector<Change> changes_outside(const Workbook& workbook, qint64 after, int most);
+/// How many those are.
+int count_outside(const Workbook& workbook, qint64 after);
 /// The newest changes, newest first.
 std::vector<Change> newest_changes(const Workbook& workbook, int most);
 

@@ -51,6 +51,9 @@ CorrectionLine head_of(const book::Workbook& workbook, const book::Change& chang
     line.why = change.why;
     line.who = change.who;
     line.at = change.at;
+    line.outside = !change.piece;
+    line.row = change.row;
+    line.table = change.table;
     line.undone = change.work.key.startsWith(QStringLiteral("undo:"));
     return line;
 }

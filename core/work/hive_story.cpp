@@ -79,6 +79,8 @@ std::vector<HiveEvent> hive_events(const book::Workbook& workbook, HiveId id) {
         died.note = hive->note;
         events.push_back(std::move(died));
     }
+    for (HiveEvent& event : events)
+        event.hive = id;
     std::stable_sort(events.begin(), events.end(), [](const HiveEvent& a, const HiveEvent& b) { return a.on > b.on; });
     return events;
 }

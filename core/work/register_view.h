@@ -34,6 +34,9 @@ struct CorrectionLine {
     maths::Instant at;
     bool made_void = false;
     bool undone = false;
+    bool outside = false; ///< made by another program: nobody's name and no reason stand with it
+    qint64 row = 0;       ///< its key
+    QString table;        ///< what kind of record it is, as the store calls it: "reading", "weigh_in" ...
 };
 /// One treatment of one hive or group.
 struct RegisterLine {

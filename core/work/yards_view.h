@@ -45,6 +45,7 @@ std::vector<HiveLine> hive_lines(const book::Workbook& workbook, YardId yard, ma
 struct HiveEvent {
     maths::Day on{};
     enum class Kind { strips_in, strips_out, count, moved, died } kind{};
+    HiveId hive;
     PlacementId placement;
     MiteCountId count;
     int strips = 0;

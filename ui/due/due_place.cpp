@@ -6,12 +6,14 @@
 #include "ui/due/due_list.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
+#include "ui/parts/drafts.h"
 #include "ui/parts/page_scroll.h"
 
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace soakbook::ui {
 
@@ -82,6 +84,7 @@ public:
     void take_focus() override { m_list->take_focus(); }
 
     void refresh() override {
+        follow_drafts();
         std::vector<work::DueRow> rows = work::due(m_desk.workbook(), m_desk.now());
         for (work::DueRow& row : m_more ? m_more() : std::vector<work::DueRow>{})
             rows.push_back(std::move(row));
@@ -92,7 +95,26 @@ public:
         show_year();
     }
 
+protected:
+    void showEvent(QShowEvent* event) override {
+        Place::showEvent(event);
+        if (std::exchange(m_behind, false))
+            QTimer::singleShot(0, this, &Place::refresh);
+    }
+
 private:
+    /// A draft that is entered or thrown away elsewhere leaves the list.
+    void follow_drafts() {
+        Drafts* drafts = Drafts::of(m_desk);
+        if (drafts == m_drafts)
+            return;
+        m_drafts = drafts;
+        connect(drafts, &Drafts::changed, this, [this] {
+            m_behind = !isVisible();
+            if (isVisible())
+                refresh();
+        });
+    }
     void show_year() {
         const work::DueFigures figures = work::due_figures(m_desk.workbook(), m_desk.today());
         const work::YearAhead year = work::year_ahead(m_desk.workbook(), m_desk.today());
@@ -127,6 +149,8 @@ private:
 
     Desk& m_desk;
     MoreDue m_more;
+    Drafts* m_drafts = nullptr;
+    bool m_behind = false; ///< a draft came or went while another place was shown
     Card* m_year;
     Sentence* m_sentence;
     StockBandChart* m_band;

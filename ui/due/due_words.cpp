@@ -37,6 +37,8 @@ DueWords due_words(const work::DueRow& row, const Habits& habits) {
         return *words;
     if (auto words = due_yard_words(row, habits))
         return *words;
+    if (auto words = due_window_words(row, habits))
+        return *words;
     return due_store_words(row, habits);
 }
 

@@ -9,6 +9,8 @@ namespace soakbook::ui {
 
 /// "strips", "day hung", "weight of all strips" ...; a column without words of its own is shown as it is.
 QString column_words(const QString& column);
+/// What a record of that table is called: "reading", "weighing", "bag" ...; a table without words is shown as it is.
+QString record_kind_words(const QString& table);
 /// A value as the store has it, written as a quantity by its column's kind: a mass, a day, a temperature.
 QString value_words(const QString& column, const QString& value, const Habits& habits);
 /// "strips: 12, before 21" as one sentence.

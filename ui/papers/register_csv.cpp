@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
 #include "core/exchange/date_text.h"
+#include "core/work/watch.h"
 #include "ui/papers/record_words.h"
 #include "ui/papers/register_paper.h"
 
@@ -42,7 +43,9 @@ exchange::CsvRow head_row() {
           RegisterCsvWords::tr("no harvest before"), RegisterCsvWords::tr("placed by"),
           //: Columns of the register as a table for a spreadsheet.
           RegisterCsvWords::tr("pulled by"), RegisterCsvWords::tr("round"), RegisterCsvWords::tr("void"),
-          RegisterCsvWords::tr("notes")})
+          RegisterCsvWords::tr("notes"),
+          //: Columns of the register as a table for a spreadsheet: number of the newest entry, and the beginning of its seal.
+          RegisterCsvWords::tr("entry"), RegisterCsvWords::tr("seal")})
         row.push_back(text(name));
     return row;
 }
@@ -51,6 +54,7 @@ exchange::CsvRow head_row() {
 QByteArray register_csv(const Desk& desk, const work::RegisterFilter& filter) {
     const QLocale locale = desk.locale();
     const bool comma = locale.decimalPoint() == QStringLiteral(",");
+    const work::Anchor anchor = work::anchor(desk.workbook());
     std::vector<exchange::CsvRow> rows{head_row()};
     for (const work::RegisterLine& line : work::treatments(desk.workbook(), filter)) {
         rows.push_back(
@@ -73,7 +77,9 @@ QByteArray register_csv(const Desk& desk, const work::RegisterFilter& filter) {
              text(line.pulled_by),
              text(line.round),
              text(line.void_reason),
-             text(treatment_notes(line, desk))});
+             text(treatment_notes(line, desk)),
+             number(QString::number(anchor.entry)),
+             text(anchor.seal)});
     }
     return exchange::write_csv(rows, {comma ? QLatin1Char(';') : QLatin1Char(','), true});
 }

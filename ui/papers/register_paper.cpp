@@ -163,6 +163,8 @@ PaperSheet register_sheet(const Desk& desk, const work::RegisterFilter& filter) 
     PaperSheet sheet = sheet_of(book, paper_head(desk));
     sheet.blocks.push_back(corrections_table(desk, filter));
     sheet.blocks.push_back(hives_table(desk, filter));
+    const QString told = entry_and_seal(desk) + QStringLiteral(". ") + seal_words();
+    sheet.blocks.push_back(SheetText{told, false});
     return sheet;
 }
 

@@ -3,6 +3,8 @@
 #include "ui/parts/form.h"
 
 #include "ui/parts/cards.h"
+#include "ui/parts/draft_keeper.h"
+#include "ui/parts/draft_offer.h"
 #include "ui/parts/field_grid.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/form_notice.h"
@@ -27,7 +29,7 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
     : QWidget(parent), m_habits(habits), m_title(make_label({}, Type::heading, this, true)),
       m_intro(make_soft_label({}, Type::body, this)), m_body(new QWidget(this)), m_foot(new QWidget(this)),
       m_cautions(new QVBoxLayout), m_grid(new FieldGrid(m_body)), m_result(new ResultCard(m_body)),
-      m_notice(new FormNotice(m_foot)), m_primary(new PrimaryButton({}, m_foot)), m_buttons(new FlowLayout(8, 8)),
+      m_drafts(new DraftKeeper(*this, habits, *m_grid)), m_notice(new FormNotice(m_foot)), m_primary(new PrimaryButton({}, m_foot)), m_buttons(new FlowLayout(8, 8)),
       m_cancel(new QPushButton(m_foot)), m_again(new QTimer(this)), m_settle(new QTimer(this)) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -201,7 +203,18 @@ void FormFrame::set_commit(Commit commit) {
     m_commit = std::move(commit);
 }
 
+void FormFrame::set_draft(const DraftPlace& place) {
+    m_drafts->set_place(place);
+    if (isVisible()) {
+        order_tabs();
+    }
+}
+
 void FormFrame::take_focus() {
+    if (DraftOffer* offer = m_drafts->offer(); offer != nullptr && offer->isVisibleTo(this)) {
+        offer->take_focus();
+        return;
+    }
     for (Field* candidate : m_order) {
         if (candidate->isVisibleTo(this) && candidate->isEnabled() && candidate->is_empty()) {
             candidate->take_focus();
@@ -275,7 +288,11 @@ void FormFrame::go_on_from(QWidget* editor, bool back) {
 
 void FormFrame::order_tabs() {
     // The fields came after the foot; the Tab key goes from top to bottom all the same.
-    QList<QWidget*> order(m_stops.begin(), m_stops.end());
+    QList<QWidget*> order;
+    if (const DraftOffer* offer = m_drafts->offer()) {
+        order << offer->take_up() << offer->throw_away();
+    }
+    order << QList<QWidget*>(m_stops.begin(), m_stops.end());
     for (QWidget* below : {static_cast<QWidget*>(m_result), static_cast<QWidget*>(m_notice)}) {
         for (QPushButton* button : below->findChildren<QPushButton*>()) {
             order << button;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/work/outcome.h"
+#include "ui/parts/draft.h"
 #include "ui/parts/field.h"
 #include "ui/parts/result_card.h"
 
@@ -22,6 +23,7 @@ class QTimer;
 
 namespace soakbook::ui {
 
+class DraftKeeper;
 class FieldGrid;
 class FlowLayout;
 class FormNotice;
@@ -90,6 +92,14 @@ public:
     /// Ready for the next entry, with whatever the fields hold now: call it after filling in a form, or when it stays open.
     void start_again();
     bool is_edited() const { return m_edited; }
+    /// What is typed from now on is kept as a draft under this name, and what was kept before is offered. Call it when the
+    /// fields are in and filled, and again when the form is about another record.
+    void set_draft(const DraftPlace& place);
+    DraftKeeper& drafts() const { return *m_drafts; }
+    /// Call it after typing that no field of the form tells of, as in a cell.
+    void note_cells();
+    /// A question asked about the form as it was is out of date; what was typed stays typed.
+    void forget_answers();
     /// As Esc.
     void cancel();
     /// Puts the keyboard into the first field that is empty, or the first.
@@ -136,6 +146,7 @@ private:
     QBoxLayout* m_cautions;
     FieldGrid* m_grid;
     ResultCard* m_result;
+    DraftKeeper* m_drafts;
     FormNotice* m_notice;
     PrimaryButton* m_primary;
     FlowLayout* m_buttons;

@@ -2,6 +2,8 @@
 #include "ui/parts/form_dialog.h"
 
 #include "ui/parts/cards.h"
+#include "ui/parts/draft_keeper.h"
+#include "ui/parts/reason_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
 
@@ -48,6 +50,8 @@ FormDialog::FormDialog(const Habits& habits, const QString& title, QWidget* pare
     m_form->set_cancel_shown(true);
 
     connect(m_form, &FormFrame::committed, this, &QDialog::accept);
+    // A second button may have made the entry.
+    connect(this, &QDialog::accepted, m_form, [this] { m_form->drafts().drop(); });
     connect(m_form, &FormFrame::cancelled, this, [this] { QDialog::reject(); });
 }
 
@@ -98,7 +102,7 @@ void FormDialog::fit() {
 }
 
 FormDialog* ask_reason(const Habits& habits, QWidget* parent, const QString& title, const QString& what_happens,
-                       const QString& button, std::function<std::optional<work::Refusal>(const QString& reason)> with) {
+                       const QString& button, std::function<std::optional<work::Refusal>(const QString& reason)> with, const QStringList& picks) {
     auto* dialog = new FormDialog(habits, title, parent);
     FormFrame* form = dialog->form();
     form->set_intro(what_happens);
@@ -107,6 +111,11 @@ FormDialog* ask_reason(const Habits& habits, QWidget* parent, const QString& tit
         QCoreApplication::translate("Reason", "Reason"), new NoteField(form), QStringLiteral("reason"),
         //: Help beneath a field for a reason
         QCoreApplication::translate("Reason", "It is kept beside what stood there before, and the register shows it."));
+    add_picks(*form, picks, [reason](const QString& pick) {
+        reason->set_value(pick);
+        reason->take_focus();
+        Q_EMIT reason->edited();
+    });
     form->set_primary(button);
     form->set_commit([reason, with = std::move(with)](const work::Confirmed&) -> std::optional<work::Refusal> {
         if (reason->is_empty()) {

@@ -6,6 +6,7 @@
 #include "ui/parts/form.h"
 
 #include <QDialog>
+#include <QStringList>
 
 class QScrollArea;
 
@@ -34,8 +35,8 @@ private:
 };
 
 /// Opens a small form that asks for the reason of a correction or a void and hands it to `with`; a refusal that `with`
-/// gives back stands in the form.
+/// gives back stands in the form. `picks` are usual reasons, a button each.
 FormDialog* ask_reason(const Habits& habits, QWidget* parent, const QString& title, const QString& what_happens,
-                       const QString& button, std::function<std::optional<work::Refusal>(const QString& reason)> with);
+                       const QString& button, std::function<std::optional<work::Refusal>(const QString& reason)> with, const QStringList& picks = {});
 
 } // namespace soakbook::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How a form makes its entry: once, with what is refused or asked said where it belongs.
 #include "ui/parts/cards.h"
+#include "ui/parts/draft_keeper.h"
 #include "ui/parts/form.h"
 #include "ui/parts/form_notice.h"
 #include "ui/parts/page_scroll.h"
@@ -123,6 +124,7 @@ void FormFrame::take_answer(const std::optional<work::Refusal>& refusal) {
     put_notice_away();
     m_confirmed.clear();
     m_edited = false;
+    m_drafts->drop();
     m_since_success.start();
     Q_EMIT committed();
 }
@@ -195,6 +197,7 @@ void FormFrame::keep_as_it_is() {
 
 void FormFrame::note_edit(const QString& key) {
     m_edited = true;
+    m_drafts->note(field(key));
     std::erase_if(m_confirmed, [&key](const auto& kept) { return kept.second == key; });
     if (!m_again->isActive()) {
         put_notice_away();
@@ -215,7 +218,16 @@ void FormFrame::drop_complaints() {
     }
 }
 
+void FormFrame::note_cells() {
+    m_drafts->note(nullptr);
+}
+
 void FormFrame::start_again() {
+    m_drafts->begin_anew();
+    forget_answers();
+}
+
+void FormFrame::forget_answers() {
     m_again->stop();
     m_primary->setEnabled(true);
     m_confirmed.clear();
@@ -239,6 +251,7 @@ void FormFrame::cancel() {
     }
     m_again->stop();
     put_notice_away();
+    m_drafts->drop();
     Q_EMIT cancelled();
 }
 

@@ -6,6 +6,7 @@
 #include "ui/parts/day_field.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/quantity_field.h"
+#include "ui/parts/reason_field.h"
 #include "ui/parts/text_field.h"
 
 namespace soakbook::ui {
@@ -25,20 +26,23 @@ LotForm::LotForm(Desk& desk, std::optional<work::MaterialKind> material, QWidget
     m_material->set_value(material ? QVariant(static_cast<int>(*material)) : QVariant());
     fill_from_last();
     show_material();
+    QVariantMap prefill;
+    if (material)
+        prefill.insert(QStringLiteral("material"), static_cast<int>(*material));
+    form()->set_draft({QStringLiteral("delivery"), 0, {}, {PlaceName::store, QStringLiteral("new_lot"), {}, prefill}});
 }
 
 LotForm::LotForm(Desk& desk, const work::LotLine& lot, QWidget* parent)
     //: Title of a form that puts a delivery right
     : FormDialog(desk, tr("Correct a delivery"), parent), m_desk(desk), m_id(lot.entry.id) {
     build();
-    //: Label of the reason of a correction
-    m_why = form()->add_wide(tr("Why"), new TextField, QStringLiteral("reason"),
-                             //: Help under the reason of a correction
-                             tr("It stands beside the delivery for good, with what it said before."));
+    //: Help under the reason of a correction
+    m_why = add_reason(*form(), tr("It stands beside the delivery for good, with what it said before."), correction_picks());
     fill(lot.entry);
     show_material();
     //: Button that puts an entry right
     form()->set_primary(tr("Correct it"));
+    form()->set_draft({QStringLiteral("correct_delivery"), m_id.value, {}, {PlaceName::store, QStringLiteral("lot"), {m_id.value}, {{QStringLiteral("press"), QStringLiteral("lot_correct")}}}});
 }
 
 void LotForm::build() {

@@ -37,6 +37,7 @@ QString widths_key(const QString& name) {
 RecordTable::RecordTable(const QString& name, const QString& spoken_name, QWidget* parent)
     : QTableView(parent), m_name(name) {
     setAccessibleName(spoken_name);
+    setObjectName(name);
     setItemDelegate(new CellDelegate(this));
     setFrameShape(QFrame::NoFrame);
     setShowGrid(false);

@@ -64,7 +64,15 @@ void RowsModelBase::put_in_order(const std::vector<std::size_t>& order) {
     Q_EMIT layoutChanged({}, QAbstractItemModel::VerticalSortHint);
 }
 
+void RowsModelBase::note_typed(qint64 row, int column, const QString& text) {
+    std::erase_if(m_typed, [row, column](const TypedCell& cell) { return cell.row == row && cell.column == column; });
+    m_typed.push_back({row, column, text});
+}
+
 void RowsModelBase::exchange_rows(std::vector<qint64> ids) {
+    if (ids.empty()) {
+        m_typed.clear();
+    }
     QHash<qint64, std::size_t> new_place;
     for (std::size_t i = 0; i < ids.size(); ++i) {
         new_place.insert(ids[i], i);

@@ -26,6 +26,13 @@ enum RowRole : int {
 /// A note wraps over two lines.
 enum class CellType { plain, strong, soft, code, note };
 
+/// A text that was typed into a cell and is not entered yet.
+struct TypedCell {
+    qint64 row = 0; ///< the row's id
+    int column = 0;
+    QString text;
+};
+
 /// The part of the rows model that knows nothing of the row's type.
 class RowsModelBase : public QAbstractTableModel {
     Q_OBJECT
@@ -40,6 +47,8 @@ public:
     int row_of(qint64 id) const;
     int sorted_column() const { return m_sort_column; }
     Qt::SortOrder sort_order() const { return m_sort_order; }
+    /// What was typed since the rows were last taken away, each cell once, in the order of typing.
+    const std::vector<TypedCell>& typed_cells() const { return m_typed; }
 
 protected:
     /// The order of the rows shown: indexes into the rows as given.
@@ -49,6 +58,7 @@ protected:
     void exchange_rows(std::vector<qint64> ids);
     /// Whether the row given as `a` stands before the one given as `b` in that column.
     virtual bool is_less(std::size_t a, std::size_t b, int column) const = 0;
+    void note_typed(qint64 row, int column, const QString& text);
     /// Puts the new rows in place of the old.
     virtual void take_next() = 0;
 
@@ -57,6 +67,7 @@ private:
     void put_in_order(const std::vector<std::size_t>& order);
 
     std::vector<qint64> m_ids;
+    std::vector<TypedCell> m_typed;
     std::vector<std::size_t> m_order;
     int m_sort_column = -1;
     Qt::SortOrder m_sort_order = Qt::AscendingOrder;
@@ -78,6 +89,8 @@ template <class Row> struct Column {
     std::function<QString(const Row&)> tip = {};
     /// Takes what was typed into the cell; gives back false to keep the editor open. Without it the column is only read.
     std::function<bool(Row&, const QString&)> write = {};
+    /// What is typed goes into the workbook at once: it is never a draft.
+    bool at_once = false;
     /// Whether this row's cell may be typed into, where the column may be.
     std::function<bool(const Row&)> can_write = {};
     /// Whether the cell stands out because it was changed from what was planned.
@@ -180,6 +193,11 @@ public:
             return false;
         }
         Row& row = m_rows.at(order().at(static_cast<std::size_t>(index.row())));
+        const qint64 id = m_id_of(row);
+        if (!column(index.column()).at_once) {
+            // Before it is written: whoever is told of the typing asks what was typed.
+            note_typed(id, index.column(), value.toString());
+        }
         if (!column(index.column()).write(row, value.toString())) {
             return false;
         }

@@ -1,17 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/register/register_place.h"
 
+#include "core/work/record_history.h"
+#include "core/work/watch.h"
+#include "ui/papers/history_dialog.h"
+#include "ui/papers/paper_head.h"
 #include "ui/papers/record_words.h"
 #include "ui/papers/register_paper.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
+#include "ui/parts/looked_at.h"
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/side_list.h"
 #include "ui/parts/theme.h"
 #include "ui/register/register_filter_bar.h"
 #include "ui/register/register_tables.h"
 
+#include <QCheckBox>
+#include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -20,6 +28,7 @@ namespace soakbook::ui {
 namespace {
 
 constexpr int journal_most = 2000;
+constexpr std::size_t most_lines_shown = 8;
 
 class RegisterPlace : public Place {
     Q_OBJECT
@@ -51,6 +60,16 @@ public:
         column->addWidget(m_filter);
         m_sentence = new Sentence;
         column->addWidget(m_sentence);
+        //: Over the journal, to be ticked: entries of other programs alone are shown
+        m_outside = new QCheckBox(tr("Made outside Soakbook"));
+        m_outside->setObjectName(QStringLiteral("register_outside"));
+        column->addWidget(m_outside);
+        m_about_outside = make_soft_label(
+            //: Over the journal, while entries of other programs are shown
+            tr("Another program changed these records in the file. They are kept and shown as they were found; nobody's name and no reason stand with them. "
+               "Compare them with your papers, and put right what is wrong where the record stands."),
+            Type::small);
+        column->addWidget(m_about_outside);
         m_stack = new QStackedWidget;
         m_treatments = make_treatments_model(desk, this);
         m_corrections = make_corrections_model(desk, this);
@@ -69,11 +88,20 @@ public:
         m_detail->setObjectName(QStringLiteral("register_detail"));
         column->addWidget(m_stack, 1);
         make_empty(column);
-        column->addWidget(m_detail);
+        auto* foot = new QHBoxLayout;
+        foot->setSpacing(16);
+        foot->addWidget(m_detail, 1);
+        m_history = make_history_button(desk, this, [this] { return history(); }, QStringLiteral("register_history"));
+        foot->addWidget(m_history, 0, Qt::AlignTop);
+        column->addLayout(foot);
         //: Under the register: what it is, and what it is not.
         column->addWidget(make_soft_label(tr("Kept with the fields that veterinary registers usually ask for. Home-made strips are no authorised product: whether and how they may be "
                                              "used and recorded is for your authority to say. Records are commonly kept five years or longer."),
                                           Type::small));
+        m_seal = make_soft_label({}, Type::small);
+        m_seal->setObjectName(QStringLiteral("register_seal"));
+        m_seal->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        column->addWidget(m_seal);
         auto* layout = new QVBoxLayout(this);
         layout->setContentsMargins(0, 0, 0, 0);
         layout->addWidget(new SplitPage(name(), {}, m_list, page));
@@ -82,6 +110,7 @@ public:
         connect(m_list, &SideList::chosen, this, [this](qint64 id) { show_page(static_cast<int>(id) - 1); });
         connect(m_list, &SideList::entered_page, this, [this] { m_stack->currentWidget()->setFocus(); });
         connect(m_filter, &RegisterFilterBar::changed, this, [this] { fill(); });
+        connect(m_outside, &QCheckBox::toggled, this, [this] { fill(); });
     }
 
     PlaceName place() const override { return PlaceName::register_; }
@@ -98,7 +127,9 @@ public:
 
     void open(const Intent& intent) override {
         m_filter->set_batch({intent.task == QStringLiteral("batch") && !intent.ids.empty() ? intent.ids.front() : 0});
-        const int page = intent.task == QStringLiteral("corrections") ? 1 : intent.task == QStringLiteral("hives") ? 2 : intent.task == QStringLiteral("journal") ? 3 : 0;
+        const bool outside = intent.task == QStringLiteral("outside");
+        const int page = intent.task == QStringLiteral("corrections") ? 1 : intent.task == QStringLiteral("hives") ? 2 : intent.task == QStringLiteral("journal") || outside ? 3 : 0;
+        m_outside->setChecked(outside);
         m_list->choose(page + 1);
         show_page(page);
     }
@@ -160,6 +191,8 @@ private:
     }
 
     void fill() {
+        const QString told = entry_and_seal(m_desk) + QStringLiteral(". ") + seal_words();
+        m_seal->setText(told);
         const work::RegisterFilter filter = m_filter->filter();
         std::vector<work::RegisterLine> lines = work::treatments(m_desk.workbook(), filter);
         const bool none = m_stack->currentIndex() == 0 && lines.empty() && work::treatments(m_desk.workbook(), {}).empty();
@@ -170,6 +203,8 @@ private:
             show_sentence(lines);
         else
             m_sentence->clear();
+        m_outside->setVisible(m_stack->currentIndex() == 3);
+        m_about_outside->setVisible(m_outside->isVisibleTo(this) && m_outside->isChecked());
         m_sentence->setVisible(!none && (m_stack->currentIndex() == 0 || m_stack->currentIndex() == 3));
         m_treatments->set_rows(std::move(lines));
         std::vector<NumberedCorrection> corrections;
@@ -186,8 +221,16 @@ private:
     }
 
     void show_journal() {
-        std::vector<work::JournalLine> entries = work::journal(m_desk.workbook(), journal_most);
-        if (!entries.empty())
+        const bool outside = m_outside->isChecked();
+        std::vector<work::JournalLine> entries = outside ? work::outside_journal(m_desk.workbook(), journal_most) : work::journal(m_desk.workbook(), journal_most);
+        if (outside) {
+            const work::OutsideNews all = work::outside_news(m_desk.workbook(), 0);
+            //: In a sentence of figures, over the journal: changes that another program made.
+            m_sentence->add(tr("<b>%n</b> change(s) made outside Soakbook", nullptr, all.count));
+            // Shown is looked at: Due says nothing more of them.
+            if (isVisible() && all.count > 0)
+                set_outside_looked_at(work::workbook_uid(m_desk.workbook()), all.newest_seq);
+        } else if (!entries.empty())
             //: In a sentence of figures, over the journal; %1 and %2 are numbers of entries.
             m_sentence->add(tr("entries <b>%1</b> to <b>%2</b>").arg(m_desk.count(entries.back().seq), m_desk.count(entries.front().seq)));
         m_journal->set_rows(std::move(entries));
@@ -233,9 +276,47 @@ private:
         } else if (m_stack->currentIndex() == 1) {
             if (const NumberedCorrection* c = m_corrections->find(id))
                 words = c->line.record + QStringLiteral(": ") + correction_words(c->line, m_desk);
+        } else if (m_stack->currentIndex() == 3 && id != 0) {
+            words = entry_words(id);
         }
+        m_history->setVisible(id != 0 && m_stack->currentIndex() != 2 && m_stack->isVisibleTo(this));
         m_detail->setText(words);
         m_detail->setVisible(!words.isEmpty());
+    }
+
+    /// What an entry of the journal changed, a line each.
+    QString entry_words(qint64 seq) const {
+        QStringList words;
+        const std::vector<work::CorrectionLine> lines = work::lines_of_entry(m_desk.workbook(), seq);
+        for (const work::CorrectionLine& line : lines) {
+            if (words.size() == static_cast<qsizetype>(most_lines_shown))
+                break;
+            //: What an entry changed: %1 the kind of record, %2 its name or code, %3 what was changed
+            words << tr("%1 %2: %3").arg(record_kind_words(line.table), line.record, correction_words(line, m_desk));
+        }
+        if (lines.size() > most_lines_shown)
+            //: Under some lines that say what an entry changed; %n more lines are not shown
+            words << tr("and %n more; History shows all", nullptr, static_cast<int>(lines.size() - most_lines_shown));
+        return words.join(QLatin1Char('\n'));
+    }
+
+    /// Of the row with the keyboard; for an entry of the journal, of all records it touched.
+    HistoryOf history() const {
+        auto* table = qobject_cast<RecordTable*>(m_stack->currentWidget());
+        const qint64 id = table ? table->current_id() : 0;
+        if (id == 0)
+            return {};
+        if (m_stack->currentIndex() == 0)
+            return history_of(m_desk, {}, QStringLiteral("placement"), id);
+        if (m_stack->currentIndex() == 1) {
+            const NumberedCorrection* c = m_corrections->find(id);
+            return c == nullptr ? HistoryOf{} : history_of(m_desk, {}, c->line.table, c->line.row);
+        }
+        const std::vector<work::RecordRef> records = work::records_of_entry(m_desk.workbook(), id);
+        if (m_stack->currentIndex() != 3 || records.empty())
+            return {};
+        //: Title of a window with the history of all records that an entry touched; %1 the number of the entry
+        return {records.size() == 1 ? QString() : tr("the records of entry %1").arg(m_desk.count(id)), records, {}};
     }
 
     Desk& m_desk;
@@ -249,6 +330,10 @@ private:
     RowsModel<NumberedHiveState>* m_hives;
     RowsModel<work::JournalLine>* m_journal;
     QLabel* m_detail;
+    QPushButton* m_history;
+    QCheckBox* m_outside;
+    QLabel* m_about_outside;
+    QLabel* m_seal;
     QAction* m_print = nullptr;
     QAction* m_csv = nullptr;
 };

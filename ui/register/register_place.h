@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Register: can I show it to an inspector? Tasks of an Intent: "" shows the treatments; "corrections", "hives", "journal" open
-// those pages; "batch" with ids[0] narrows the treatments to one batch.
+// those pages; "outside" the journal of what other programs changed; "batch" with ids[0] narrows the treatments to one batch.
 #pragma once
 
 #include "ui/parts/place.h"

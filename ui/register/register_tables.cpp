@@ -120,13 +120,16 @@ RowsModel<work::JournalLine>* make_journal_model(const Desk& desk, QObject* pare
          {.header = Words::tr("When"), .text = [&desk](const Line& l) { return desk.moment(l.at); }, .sort_key = [](const Line& l) { return QVariant::fromValue<qint64>(l.at.utc_ms); }},
          //: A column of a table in the register.
          {.header = Words::tr("What"), .text = [](const Line& l) {
-              //: In the journal: another program changed the workbook.
-              return l.outside ? Words::tr("changed by another program") : piece_words(l.piece);
+              //: In the journal: another program changed a record in the file.
+              return l.outside ? Words::tr("made outside Soakbook") : piece_words(l.piece);
           }, .type = CellType::strong, .state = [](const Line& l) { return l.outside ? std::optional(State::past) : std::nullopt; }},
          //: A column of the journal: how many records an entry touched.
          {.header = Words::tr("Records"), .text = [&desk](const Line& l) { return desk.count(l.records); }, .align = Qt::AlignRight, .sort_key = [](const Line& l) { return l.records; }},
          //: A column of a table in the register.
-         {.header = Words::tr("By"), .text = [](const Line& l) { return l.who; }},
+         {.header = Words::tr("By"), .text = [](const Line& l) {
+              //: In place of a name: another program changed the record.
+              return l.outside ? Words::tr("outside Soakbook") : l.who;
+          }},
          //: A column of a table in the register.
          {.header = Words::tr("Why"), .text = [](const Line& l) { return l.why; }, .type = CellType::soft}},
         [](const Line& l) { return l.seq; }, parent);

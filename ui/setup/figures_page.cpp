@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/setup/figures_page.h"
 
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
+#include "ui/parts/figure_words.h"
 #include "ui/parts/form.h"
 #include "ui/parts/text_field.h"
 #include "ui/setup/figure_fields.h"
@@ -48,7 +50,17 @@ FiguresPage::FiguresPage(Desk& desk) : m_desk(desk) {
         m_source->clear();
         refresh();
     });
+    m_form->set_draft({QStringLiteral("figures"), 0, {}, {PlaceName::setup, QStringLiteral("figures"), {}, {}}});
     card->column()->addWidget(m_form);
+    // In a field the key tells of that figure alone.
+    for (const auto& [figure, field] : m_fields)
+        give_history(desk, field, [this, which = figure] { return history({which}); });
+    card->column()->addWidget(make_history_button(desk, this, [this] {
+        std::vector<work::Figure> all;
+        for (const auto& [figure, field] : m_fields)
+            all.push_back(figure);
+        return history(all);
+    }, QStringLiteral("figures_history")), 0, Qt::AlignLeft);
     column()->addWidget(card);
     column()->addStretch();
 }
@@ -66,6 +78,29 @@ void FiguresPage::refresh() {
         for (const auto& [figure, field] : m_fields)
             if (figure == line.figure)
                 set_figure_value(field, figure, line.value);
+}
+
+HistoryOf FiguresPage::history(const std::vector<work::Figure>& figures) const {
+    //: Title of a window: the figures of Set-up
+    HistoryOf of{tr("Working figures"), {}, {}};
+    of.reword = [this](work::CorrectionLine& line) {
+        const auto figure = work::figure_of(line.record);
+        line.record = figure_name(line.record);
+        if (!figure || line.column != QLatin1String("value"))
+            return;
+        for (QString* value : {&line.before, &line.after}) {
+            const qint64 number = value->toLongLong();
+            const work::FigureUnit unit = work::info(*figure).unit;
+            if (!value->isEmpty() && unit == work::FigureUnit::percent)
+                *value = m_desk.percent(maths::ppm(number));
+            else if (!value->isEmpty() && unit == work::FigureUnit::temperature)
+                *value = m_desk.temperature(maths::Temperature{number});
+        }
+    };
+    for (const work::Figure figure : figures)
+        for (const work::RecordRef& record : work::record_of(m_desk.workbook(), figure))
+            of.records.push_back(record);
+    return of;
 }
 
 void FiguresPage::take_focus() { m_form->take_focus(); }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/work/figures.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/setup/setup_page.h"
 
 namespace soakbook::ui {
@@ -23,6 +24,7 @@ public:
     void go_to(const QString& key);
 
 private:
+    HistoryOf history(const std::vector<work::Figure>& figures) const;
     void add_figures(const QString& heading, const QString& help, const std::vector<work::Figure>& figures);
 
     Desk& m_desk;

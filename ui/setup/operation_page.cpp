@@ -2,6 +2,7 @@
 #include "ui/setup/operation_page.h"
 
 #include "core/work/setup.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/form.h"
@@ -34,7 +35,12 @@ OperationPage::OperationPage(Desk& desk) : m_desk(desk) {
         m_form->start_again();
         refresh();
     });
+    m_form->set_draft({QStringLiteral("operation"), 0, {}, {PlaceName::setup, QStringLiteral("operation"), {}, {}}});
     card->column()->addWidget(m_form);
+    card->column()->addWidget(make_history_button(desk, this, [this] {
+        const work::RecordRef record = work::record_of_operation();
+        return history_of(m_desk, {}, record.table, record.id);
+    }, QStringLiteral("operation_history")), 0, Qt::AlignLeft);
     column()->addWidget(card);
     column()->addStretch();
 }

@@ -47,7 +47,7 @@ void PeoplePage::open_form(qint64 id) {
         auto outcome = work::save_person(desk().workbook(), {{id}, name->value(), active->value().value_or(true)}, desk().doing());
         return refusal_of(outcome);
     });
-    open_dialog(dialog);
+    open_dialog(dialog, QStringLiteral("person"), id);
 }
 
 } // namespace soakbook::ui

@@ -65,7 +65,7 @@ void StripKindsPage::open_form(qint64 id) {
         auto outcome = work::save_strip_kind(desk().workbook(), entry, desk().doing());
         return refusal_of(outcome);
     });
-    open_dialog(dialog);
+    open_dialog(dialog, QStringLiteral("strip_kind"), id);
 }
 
 } // namespace soakbook::ui

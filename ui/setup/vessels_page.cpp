@@ -76,7 +76,7 @@ void VesselsPage::open_vessel(const work::VesselEntry& vessel) {
         auto outcome = work::save_vessel(desk().workbook(), entry, desk().doing());
         return refusal_of(outcome);
     });
-    open_dialog(dialog);
+    open_dialog(dialog, vessel.is_tank ? QStringLiteral("tank") : QStringLiteral("bin"), vessel.id.value, vessel.is_tank ? QStringLiteral("vessels_add_tank") : QString());
 }
 
 } // namespace soakbook::ui

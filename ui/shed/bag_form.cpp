@@ -12,6 +12,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/shed/lot_field.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 #include <algorithm>
@@ -81,6 +82,8 @@ void BagForm::fill(const work::BatchView& batch) {
     const QStringList places = bag_places(m_desk);
     m_stands->set_value(places.isEmpty() ? QString() : places.front());
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("bag"), QStringLiteral("bag"), batch.line.id, batch.line.code, tr("fill bags"), QStringLiteral("bag_fill")));
 }
 
 work::BagEntry BagForm::entry() const {

@@ -2,9 +2,11 @@
 #include "ui/shed/bags_table.h"
 
 #include "core/work/bag.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/shed/correction_dialog.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 namespace soakbook::ui {
@@ -78,9 +80,11 @@ BagsTable::BagsTable(Desk& desk, QWidget* parent)
     set_full_height(true);
     set_start_widths({80, 100, 110, 110, 110, 110, 100});
     connect(this, &RecordTable::opened, this, &BagsTable::correct);
+    give_history(m_desk, this, [this] { return history_of(m_desk, {}, QStringLiteral("bag"), current_id()); });
 }
 
 void BagsTable::show_batch(const work::BatchView& batch) {
+    m_batch = batch.line.id;
     m_model->set_rows(batch.bags);
     setVisible(!batch.bags.empty());
 }
@@ -129,6 +133,7 @@ void BagsTable::correct(qint64 id) {
         return refusal_of(work::void_bag(m_desk.workbook(), bag.id, m_desk.doing(why)));
     });
     connect(dialog, &QDialog::accepted, this, &BagsTable::corrected);
+    dialog->form()->set_draft(row_draft(QStringLiteral("correct_bag_of_batch"), QStringLiteral("bag"), m_batch, QStringLiteral("shed/bags"), id));
     dialog->open();
 }
 

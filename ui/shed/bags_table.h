@@ -23,6 +23,7 @@ private:
     void correct(qint64 id);
 
     Desk& m_desk;
+    work::BatchId m_batch;
     RowsModel<work::BatchBag>* m_model;
 };
 

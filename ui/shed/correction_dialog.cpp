@@ -46,6 +46,7 @@ void CorrectionDialog::add_reason() {
         connect(pick, &QPushButton::clicked, this, [this, reason] {
             m_reason->set_value(reason);
             m_reason->take_focus();
+            Q_EMIT m_reason->edited();
         });
         row->addWidget(pick);
     }

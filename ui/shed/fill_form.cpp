@@ -9,6 +9,7 @@
 #include "ui/parts/theme.h"
 #include "ui/shed/bag_form.h"
 #include "ui/shed/reserved_rows.h"
+#include "ui/shed/shed_draft.h"
 
 #include <QLabel>
 
@@ -65,6 +66,8 @@ FillForm::FillForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
     });
     connect(m_count, &Field::edited, this, &FillForm::spread);
     connect(this, &FormFrame::edited, this, &FillForm::count_by_weight);
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("fill"), QStringLiteral("fill_reserved"), batch.line.id, batch.line.code, tr("fill labelled bags")));
 }
 
 int FillForm::labels() const { return m_rows->size(); }

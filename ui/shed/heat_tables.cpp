@@ -2,10 +2,12 @@
 #include "ui/shed/heat_tables.h"
 
 #include "core/work/heat.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/shed/correction_dialog.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 #include "ui/shed/step_names.h"
 
@@ -90,6 +92,7 @@ ReadingsTable::ReadingsTable(Desk& desk, QWidget* parent)
     set_full_height(true);
     set_start_widths({170, 90, 90, 90, 110});
     connect(this, &RecordTable::opened, this, &ReadingsTable::correct);
+    give_history(m_desk, this, [this] { return history_of(m_desk, {}, QStringLiteral("reading"), current_id()); });
 }
 
 void ReadingsTable::show_batch(const work::BatchView& batch) {
@@ -140,6 +143,7 @@ void ReadingsTable::correct(qint64 id) {
         return refusal_of(work::void_reading(m_desk.workbook(), row, m_desk.doing(why)));
     });
     connect(dialog, &QDialog::accepted, this, &ReadingsTable::corrected);
+    dialog->form()->set_draft(row_draft(QStringLiteral("correct_reading"), QStringLiteral("reading"), m_batch, QStringLiteral("shed/readings"), id));
     dialog->open();
 }
 
@@ -151,6 +155,7 @@ StirsTable::StirsTable(Desk& desk, QWidget* parent)
     set_full_height(true);
     set_start_widths({170, 110, 90, 150});
     connect(this, &RecordTable::opened, this, &StirsTable::make_void);
+    give_history(m_desk, this, [this] { return history_of(m_desk, {}, QStringLiteral("stir"), current_id()); });
 }
 
 void StirsTable::show_batch(const work::BatchView& batch) {

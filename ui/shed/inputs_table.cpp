@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/inputs_table.h"
 
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/shed/correction_dialog.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 namespace soakbook::ui {
@@ -44,9 +46,11 @@ InputsTable::InputsTable(Desk& desk, QWidget* parent)
     set_stretched_column(0);
     set_start_widths({200, 110, 110, 110});
     connect(this, &RecordTable::opened, this, &InputsTable::correct);
+    give_history(m_desk, this, [this] { return history_of(m_desk, {}, QStringLiteral("batch_input"), current_id()); });
 }
 
 void InputsTable::show_batch(const work::BatchView& batch) {
+    m_batch = batch.line.id;
     m_can_correct = batch.mixed && !batch.closed && batch.line.state != work::BatchState::made_void;
     m_model->set_rows(batch.inputs);
 }
@@ -69,6 +73,7 @@ void InputsTable::correct(qint64 id) {
         return refusal_of(work::correct_weighed(m_desk.workbook(), row, *mass->value(), m_desk.doing(why)));
     });
     connect(dialog, &QDialog::accepted, this, &InputsTable::corrected);
+    dialog->form()->set_draft(row_draft(QStringLiteral("correct_input"), QStringLiteral("weigh_mix"), m_batch, QStringLiteral("shed/inputs"), id));
     dialog->open();
 }
 

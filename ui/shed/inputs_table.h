@@ -24,6 +24,7 @@ private:
     void correct(qint64 id);
 
     Desk& m_desk;
+    work::BatchId m_batch;
     RowsModel<work::InputLine>* m_model;
     bool m_can_correct = false;
 };

@@ -19,6 +19,7 @@
 #include "ui/shed/cost_words.h"
 #include "ui/shed/form_switch.h"
 #include "ui/shed/loss_form.h"
+#include "ui/shed/losses_table.h"
 #include "ui/shed/pails_table.h"
 #include "ui/shed/pour_form.h"
 #include "ui/shed/shed_cautions.h"
@@ -41,7 +42,7 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     : StepBody(parent), m_desk(desk), m_beside(new Beside(Beside::form_width, this)), m_flow(new MassFlowChart),
       m_frame(new ChartFrame(m_flow)), m_standing(new StateMark(State::ready)), m_usual(make_label({}, Type::body, nullptr, true)), m_how_balance(new HowButton),
       m_cost(make_label({}, Type::body, nullptr, true)), m_how_cost(new HowButton), m_comparison(new BatchComparison(desk)),
-      m_table(new PailsTable(desk)),
+      m_table(new PailsTable(desk)), m_losses(new LossesTable(desk)),
       //: Under a table whose rows can be put right
       m_hint(make_soft_label(tr("Enter on a row puts a pail's mass right, with a reason."), Type::small)),
       //: Button
@@ -68,6 +69,7 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
     m_beside->left()->addWidget(m_how_balance, 0, Qt::AlignLeft);
     m_beside->below()->addWidget(m_table);
     m_beside->below()->addWidget(m_hint);
+    m_beside->below()->addWidget(m_losses);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);
     buttons->addWidget(m_print);
@@ -87,6 +89,7 @@ LeftoversStep::LeftoversStep(Desk& desk, QWidget* parent)
         connect(form, &FormFrame::committed, this, &StepBody::entry_made);
     connect(m_pour, &PourForm::poured, this, &LeftoversStep::print_labels);
     connect(m_table, &PailsTable::corrected, this, &StepBody::entry_made);
+    connect(m_losses, &LossesTable::corrected, this, &StepBody::entry_made);
     connect(m_print, &QPushButton::clicked, this, [this] { print_labels(m_pails); });
     connect(m_open_again, &QPushButton::clicked, this, &LeftoversStep::open_again);
 }
@@ -104,8 +107,9 @@ void LeftoversStep::show_batch(const work::BatchView& batch) {
     show_cost(batch);
     m_comparison->show_batch(batch);
     m_table->show_batch(batch);
+    m_losses->show_batch(batch);
     m_pour->show_batch(batch);
-    m_loss->show_batch(batch.line.id);
+    m_loss->show_batch(batch.line.id, batch.line.code);
     m_close->show_batch(batch);
     m_hint->setVisible(!batch.pails.empty());
     m_print->setVisible(!batch.pails.empty());

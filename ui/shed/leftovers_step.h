@@ -18,6 +18,7 @@ class FormSwitch;
 class HowButton;
 class LossForm;
 class MassFlowChart;
+class LossesTable;
 class PailsTable;
 class PourForm;
 class StateMark;
@@ -53,6 +54,7 @@ private:
     HowButton* m_how_cost;
     BatchComparison* m_comparison;
     PailsTable* m_table;
+    LossesTable* m_losses;
     QLabel* m_hint;
     QPushButton* m_print;
     QPushButton* m_open_again;

@@ -4,6 +4,7 @@
 #include "ui/parts/choice_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
+#include "ui/shed/shed_draft.h"
 
 namespace soakbook::ui {
 
@@ -29,7 +30,7 @@ LossForm::LossForm(Desk& desk, QWidget* parent)
     });
 }
 
-void LossForm::show_batch(work::BatchId batch) {
+void LossForm::show_batch(work::BatchId batch, const QString& code) {
     const bool same = m_batch == batch && is_edited();
     m_batch = batch;
     if (same)
@@ -37,6 +38,8 @@ void LossForm::show_batch(work::BatchId batch) {
     m_mass->clear();
     m_note->clear();
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("loss"), QStringLiteral("leftovers"), batch, code, tr("name a loss"), QStringLiteral("leftovers_loss")));
 }
 
 QString loss_name(work::NamedLoss kind) {

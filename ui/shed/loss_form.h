@@ -17,7 +17,7 @@ class LossForm : public FormFrame {
 
 public:
     explicit LossForm(Desk& desk, QWidget* parent = nullptr);
-    void show_batch(work::BatchId batch);
+    void show_batch(work::BatchId batch, const QString& code);
 
 private:
     Desk& m_desk;

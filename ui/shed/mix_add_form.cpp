@@ -5,6 +5,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/shed/lot_field.h"
 #include "ui/shed/mix_result.h"
+#include "ui/shed/shed_draft.h"
 
 #include <QPushButton>
 
@@ -64,6 +65,8 @@ void MixAddForm::show_batch(const work::BatchView& batch) {
     m_glycerine_lot->choose_newest();
     m_mass->set_value(m_acid ? batch.mix->add_acid : batch.mix->add_glycerine);
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("mix_add"), QStringLiteral("weigh_mix"), batch.line.id, batch.line.code, tr("put the strength right")));
 }
 
 } // namespace soakbook::ui

@@ -48,6 +48,8 @@ MixPlanForm::MixPlanForm(Desk& desk, QWidget* parent) : FormFrame(desk, QString(
     connect(m_from, &Field::edited, this, &MixPlanForm::show_start);
     connect(m_kind, &Field::edited, this, &MixPlanForm::reckon);
     connect(m_pails, &PailChecklist::advice_wanted, this, &MixPlanForm::suggest_pails);
+    //: What Due calls the form of a new batch
+    set_draft({QStringLiteral("plan_mix"), 0, tr("New batch"), {PlaceName::shed, QStringLiteral("new_batch"), {}, {}}});
 }
 
 void MixPlanForm::add_fields() {

@@ -9,6 +9,7 @@
 #include "ui/shed/mix_result.h"
 #include "ui/shed/mix_words.h"
 #include "ui/shed/planned_mass_field.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 namespace soakbook::ui {
@@ -24,6 +25,8 @@ MixWeighForm::MixWeighForm(Desk& desk, const work::BatchView& batch, QWidget* pa
         return refusal_of(work::weigh_mix(m_desk.workbook(), mix(), doing(), confirmed));
     });
     connect(this, &FormFrame::edited, this, &MixWeighForm::reckon);
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("weigh_mix"), QStringLiteral("weigh_mix"), batch.line.id, batch.line.code, tr("weigh in")));
 }
 
 void MixWeighForm::add_fields(const work::BatchView& batch) {

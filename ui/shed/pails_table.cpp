@@ -2,8 +2,10 @@
 #include "ui/shed/pails_table.h"
 
 #include "core/work/leftovers.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/shed/correction_dialog.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 namespace soakbook::ui {
@@ -46,9 +48,11 @@ PailsTable::PailsTable(Desk& desk, QWidget* parent)
     set_full_height(true);
     set_start_widths({90, 120, 110, 120});
     connect(this, &RecordTable::opened, this, &PailsTable::correct);
+    give_history(m_desk, this, [this] { return history_of(m_desk, {}, QStringLiteral("pail"), current_id()); });
 }
 
 void PailsTable::show_batch(const work::BatchView& batch) {
+    m_batch = batch.line.id;
     m_model->set_rows(batch.pails);
     setVisible(!batch.pails.empty());
 }
@@ -74,6 +78,7 @@ void PailsTable::correct(qint64 id) {
         return refusal_of(work::correct_pail(m_desk.workbook(), row, *mass->value(), m_desk.doing(why)));
     });
     connect(dialog, &QDialog::accepted, this, &PailsTable::corrected);
+    dialog->form()->set_draft(row_draft(QStringLiteral("correct_pail_of_batch"), QStringLiteral("leftovers"), m_batch, QStringLiteral("shed/pails"), id));
     dialog->open();
 }
 

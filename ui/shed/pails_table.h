@@ -23,6 +23,7 @@ private:
     void correct(qint64 id);
 
     Desk& m_desk;
+    work::BatchId m_batch;
     RowsModel<work::BatchPail>* m_model;
 };
 

@@ -7,6 +7,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/shed/mass_rows.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 namespace soakbook::ui {
@@ -76,6 +77,8 @@ void PourForm::show_batch(const work::BatchView& batch) {
     m_when->clear();
     m_stands->set_value(places.isEmpty() ? QString() : places.front());
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("pour"), QStringLiteral("leftovers"), batch.line.id, batch.line.code, tr("pour what is left"), QStringLiteral("leftovers_pour")));
 }
 
 void PourForm::settle() {

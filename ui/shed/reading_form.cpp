@@ -6,6 +6,7 @@
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/result_card.h"
 #include "ui/shed/shed_cautions.h"
+#include "ui/shed/shed_draft.h"
 
 namespace soakbook::ui {
 
@@ -51,6 +52,8 @@ void ReadingForm::show_batch(const work::BatchView& batch) {
             m_dial->set_value(reading.dial);
     }
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("reading"), QStringLiteral("reading"), batch.line.id, batch.line.code, tr("read the tank")));
 }
 
 work::ReadingEntry ReadingForm::entry() const {

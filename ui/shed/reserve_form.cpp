@@ -4,6 +4,7 @@
 #include "core/work/bag.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/shed/bag_form.h"
+#include "ui/shed/shed_draft.h"
 
 #include <algorithm>
 
@@ -41,6 +42,8 @@ void ReserveForm::show_batch(const work::BatchView& batch) {
     if (each && *each > 0 && left > 0)
         m_labels->set_value(std::max(0, (left + *each - 1) / *each - batch.labels_reserved));
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("reserve"), QStringLiteral("bag"), batch.line.id, batch.line.code, tr("labels first"), QStringLiteral("bag_reserve")));
 }
 
 } // namespace soakbook::ui

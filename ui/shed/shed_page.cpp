@@ -61,7 +61,9 @@ ShedPage::ShedPage(Desk& desk, QWidget* parent)
       //: Button in the head of the page: prints the planned amounts with room to write
       m_mixing_sheet(new QAction(tr("Mixing sheet"), this)),
       //: Button in the head of the page: prints all that was entered for a batch
-      m_batch_sheet(new QAction(tr("Batch sheet"), this)) {
+      m_batch_sheet(new QAction(tr("Batch sheet"), this)),
+      //: Button in the head of the page: what was entered for a batch and changed since, by whom and why
+      m_history(new QAction(tr("History"), this)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(m_split);
@@ -79,6 +81,9 @@ ShedPage::ShedPage(Desk& desk, QWidget* parent)
     });
     connect(m_mixing_sheet, &QAction::triggered, this, &ShedPage::print_mixing_sheet);
     connect(m_batch_sheet, &QAction::triggered, this, &ShedPage::print_batch_sheet);
+    m_history->setObjectName(QStringLiteral("batch_history"));
+    connect(m_history, &QAction::triggered, this, [this] { open_history(m_desk, history(), window()); });
+    give_history(desk, this, [this] { return history(); });
     connect(&desk, &Habits::preferences_changed, this, [this] {
         // Units stand in the headers of tables: what is not being typed into is made anew.
         const work::BatchId batch = m_now.course == nullptr ? work::BatchId{} : m_now.course->batch();
@@ -108,7 +113,7 @@ QString ShedPage::title() const {
     return m_now.course->view() ? tr("Batch %1").arg(m_now.course->view()->line.code) : name();
 }
 
-QList<QAction*> ShedPage::head_actions() { return {m_mixing_sheet, m_batch_sheet}; }
+QList<QAction*> ShedPage::head_actions() { return {m_mixing_sheet, m_batch_sheet, m_history}; }
 
 ShedPage::Ground ShedPage::make_ground() {
     Ground ground{new PageScroll, new BatchCourse(m_desk)};
@@ -226,6 +231,7 @@ void ShedPage::show_actions() {
     const bool shown = m_now.course != nullptr && !m_now.course->is_new() && m_now.course->view();
     m_mixing_sheet->setVisible(shown && !m_now.course->view()->mixed && is_open(*m_now.course->view()));
     m_batch_sheet->setVisible(shown && m_now.course->view()->mixed);
+    m_history->setVisible(shown);
     Q_EMIT title_changed();
 }
 
@@ -234,6 +240,12 @@ void ShedPage::take_focus() {
         m_empty->button()->setFocus(Qt::OtherFocusReason);
     else
         m_now.course->take_focus();
+}
+
+HistoryOf ShedPage::history() const {
+    return m_now.course != nullptr && !m_now.course->is_new() && m_now.course->view()
+               ? history_of(m_desk, title(), QStringLiteral("batch"), m_now.course->batch().value)
+               : HistoryOf{};
 }
 
 void ShedPage::print_mixing_sheet() {

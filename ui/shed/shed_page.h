@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/work/shed_view.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/place.h"
 
@@ -45,6 +46,7 @@ private:
     void show_batch(work::BatchId batch);
     void show_list();
     void show_actions();
+    HistoryOf history() const;
     void print_mixing_sheet();
     void print_batch_sheet();
 
@@ -57,6 +59,7 @@ private:
     std::vector<Ground> m_kept;
     QAction* m_mixing_sheet;
     QAction* m_batch_sheet;
+    QAction* m_history;
 };
 
 } // namespace soakbook::ui

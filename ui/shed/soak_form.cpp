@@ -10,6 +10,7 @@
 #include "ui/parts/theme.h"
 #include "ui/shed/bin_rows.h"
 #include "ui/shed/lot_field.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 
 #include <QLabel>
@@ -59,6 +60,8 @@ SoakForm::SoakForm(Desk& desk, const work::BatchView& batch, QWidget* parent)
     for (const char* key : {"bins", "lot", "room", "at"})
         set_shown(QLatin1String(key), has_bins());
     primary()->setVisible(has_bins());
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("soak"), QStringLiteral("soak"), batch.line.id, batch.line.code, tr("strips into bins")));
 }
 
 bool SoakForm::has_bins() const { return m_bins->size() > 0; }

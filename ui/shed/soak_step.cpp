@@ -2,6 +2,7 @@
 #include "ui/shed/soak_step.h"
 
 #include "core/work/soak.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
@@ -11,6 +12,7 @@
 #include "ui/shed/bin_rows.h"
 #include "ui/shed/correction_dialog.h"
 #include "ui/shed/shed_cautions.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 #include "ui/shed/soak_form.h"
 #include "ui/shed/step_names.h"
@@ -74,6 +76,7 @@ SoakStep::SoakStep(Desk& desk, QWidget* parent)
     m_beside->below()->addWidget(m_hint);
     m_beside->right()->addWidget(new Caution(liquid_caution()));
     connect(m_table, &RecordTable::opened, this, &SoakStep::correct);
+    give_history(m_desk, m_table, [this] { return history_of(m_desk, {}, QStringLiteral("soak"), m_table->current_id()); });
 }
 
 void SoakStep::show_batch(const work::BatchView& batch) {
@@ -153,6 +156,7 @@ void SoakStep::correct(qint64 id) {
         return refusal_of(work::correct_soak(m_desk.workbook(), before.id, count, started, m_desk.doing(why)));
     });
     connect(dialog, &QDialog::accepted, this, &StepBody::entry_made);
+    dialog->form()->set_draft(row_draft(QStringLiteral("correct_soak"), QStringLiteral("soak"), m_batch, QStringLiteral("shed/soaks"), id));
     dialog->open();
 }
 

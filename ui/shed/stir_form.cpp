@@ -5,6 +5,7 @@
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/result_card.h"
+#include "ui/shed/shed_draft.h"
 
 namespace soakbook::ui {
 
@@ -47,6 +48,8 @@ void StirForm::show_batch(const work::BatchView& batch) {
     m_when->clear();
     settle();
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("stir"), QStringLiteral("stir"), batch.line.id, batch.line.code, tr("stir")));
 }
 
 void StirForm::settle() {

@@ -12,6 +12,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/theme.h"
 #include "ui/shed/mass_rows.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 #include "ui/shed/step_names.h"
 #include "ui/shed/weigh_words.h"
@@ -65,6 +66,9 @@ WeighForm::WeighForm(Desk& desk, QWidget* parent)
     });
     connect(this, &FormFrame::edited, this, &WeighForm::reckon);
     connect(m_soak, &Field::edited, this, &WeighForm::name_end);
+    // What comes back from a draft may belong to the other way.
+    connect(m_singles, &Field::edited, this, [this] { turn_to(true); });
+    connect(m_total, &Field::edited, this, [this] { turn_to(false); });
     connect(m_way, &QPushButton::clicked, this, [this] {
         set_one_by_one(!m_one_by_one);
         begin();
@@ -118,6 +122,8 @@ void WeighForm::fill_sample(const work::BatchView& batch) {
     m_when->clear();
     set_one_by_one(one_by_one);
     start_again();
+    //: What a form is for, after the code of a batch
+    set_draft(shed_draft(QStringLiteral("weigh"), QStringLiteral("weigh"), batch.line.id, batch.line.code, tr("weigh strips")));
 }
 
 void WeighForm::choose_soak(work::SoakId soak) {
@@ -138,6 +144,11 @@ void WeighForm::set_one_by_one(bool one_by_one) {
                        //: Button: strips are weighed singly
                        : tr("Weigh them one by one"));
     reckon();
+}
+
+void WeighForm::turn_to(bool one_by_one) {
+    if (m_one_by_one != one_by_one)
+        set_one_by_one(one_by_one);
 }
 
 void WeighForm::name_end() {

@@ -28,6 +28,7 @@ public:
     void choose_soak(work::SoakId soak);
     work::SoakId soak() const;
     void set_one_by_one(bool one_by_one);
+    void turn_to(bool one_by_one);
     /// Takes the strips of the chosen bin out, now or when the form says.
     QPushButton* end() const { return m_end; }
     /// Puts the keyboard on the scale's figure, or on the button that takes the strips out once they are on target.

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/weighings_table.h"
 
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/shed/correction_dialog.h"
+#include "ui/shed/shed_draft.h"
 #include "ui/shed/shed_words.h"
 #include "ui/shed/step_names.h"
 #include "ui/shed/weigh_form.h"
@@ -61,9 +63,11 @@ WeighingsTable::WeighingsTable(Desk& desk, QWidget* parent)
     set_stretched_column(5);
     set_start_widths({170, 90, 90, 70, 90, 140});
     connect(this, &RecordTable::opened, this, &WeighingsTable::correct);
+    give_history(m_desk, this, [this] { return history_of(m_desk, {}, QStringLiteral("weigh_in"), current_id()); });
 }
 
 void WeighingsTable::show_batch(const work::BatchView& batch) {
+    m_batch = batch.line.id;
     m_can_correct = is_open(batch);
     std::vector<Row> rows;
     for (const work::SoakLine& soak : batch.soaks) {
@@ -114,6 +118,7 @@ void WeighingsTable::correct(qint64 id) {
         return refusal_of(work::void_weighing(m_desk.workbook(), row.weighing.id, m_desk.doing(why)));
     });
     connect(dialog, &QDialog::accepted, this, &WeighingsTable::corrected);
+    dialog->form()->set_draft(row_draft(QStringLiteral("correct_weighing"), QStringLiteral("weigh"), m_batch, QStringLiteral("shed/weighings"), id));
     dialog->open();
 }
 

@@ -29,6 +29,7 @@ private:
     void correct(qint64 id);
 
     Desk& m_desk;
+    work::BatchId m_batch;
     bool m_can_correct = false;
     RowsModel<Row>* m_model;
 };

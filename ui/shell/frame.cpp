@@ -4,6 +4,7 @@
 #include "core/work/undo.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
+#include "ui/parts/draft_door.h"
 #include "ui/parts/piece_words.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/theme.h"
@@ -140,6 +141,9 @@ void Frame::go(const Intent& intent) {
     go_to(intent.place);
     if (Place* place = current_place(); place != nullptr && place->place() == intent.place) {
         place->open(intent);
+        if (intent.prefill.contains(draft_key)) {
+            open_draft(*place, m_desk, intent);
+        }
     }
 }
 

@@ -10,7 +10,7 @@
 #include "ui/store/bag_hows.h"
 #include "ui/store/bag_story.h"
 #include "ui/store/fact_grid.h"
-#include "ui/store/history_dialog.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/store/move_form.h"
 #include "ui/store/store_words.h"
 
@@ -73,8 +73,8 @@ void BagCard::make_buttons() {
     m_correct = add_button(tr("Correct"), "bag_correct");
     //: Button: a spoilt label or a burst bag does not count any more
     m_void = add_button(tr("Make void"), "bag_void");
-    //: Button: what a bag's record said before
-    m_history = add_button(tr("History"), "bag_history");
+    m_history = make_history_button(m_desk, this, [this] { return history(); }, QStringLiteral("bag_history"));
+    m_flow->addWidget(m_history);
     //: Button: shows the batch a bag was filled from
     m_batch = add_button(tr("Its batch"), "bag_batch");
     connect(m_labels, &QPushButton::clicked, this, &BagCard::print_labels);
@@ -85,13 +85,15 @@ void BagCard::make_buttons() {
     connect(m_recount, &QPushButton::clicked, this, [this] { open_recount_form(m_desk, bag(), this); });
     connect(m_correct, &QPushButton::clicked, this, [this] { open_correct_bag_form(m_desk, bag(), this); });
     connect(m_void, &QPushButton::clicked, this, [this] { open_void_bag_form(m_desk, bag(), this); });
-    connect(m_history, &QPushButton::clicked, this, [this] {
-        //: Title of a window; %1 the code of a bag
-        open_history(m_desk, tr("History of bag %1").arg(bag().code),
-                     work::history(m_desk.workbook(), QStringLiteral("bag"), bag().id.value), this);
-    });
     connect(m_batch, &QPushButton::clicked, this, [this] { show_shed("show"); });
     connect(m_fill, &QPushButton::clicked, this, [this] { show_shed("fill_reserved"); });
+}
+
+HistoryOf BagCard::history() const {
+    if (m_bags.size() != 1)
+        return {};
+    //: Title of a window; %1 the code of a bag
+    return history_of(m_desk, tr("Bag %1").arg(bag().code), QStringLiteral("bag"), bag().id.value);
 }
 
 void BagCard::show_shed(const char* task) {

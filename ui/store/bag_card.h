@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/work/store_view.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/intent.h"
@@ -29,6 +30,9 @@ public:
     void show_bags(const std::vector<work::BagLine>& bags);
     /// Puts the keyboard on the first thing that can be done.
     void take_focus();
+
+    /// The history of the one that is chosen.
+    HistoryOf history() const;
 
     // What the buttons do, with the bags that are shown.
     void print_labels();

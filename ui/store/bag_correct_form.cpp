@@ -6,7 +6,8 @@
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/store/bag_forms.h"
-#include "ui/store/reason_field.h"
+#include "ui/parts/reason_field.h"
+#include "ui/store/store_draft.h"
 #include "ui/store/store_words.h"
 
 #include <QCoreApplication>
@@ -73,6 +74,7 @@ void open_correct_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent
         const work::BagCorrection entry = correction(bag, *packed, *net, *sealed);
         return refusal_of(work::correct_bag(desk.workbook(), entry, desk.doing(reason->value())));
     });
+    form->set_draft(store_draft(QStringLiteral("correct_bag"), QStringLiteral("bag"), {bag.id.value}, QStringLiteral("bag_correct")));
     dialog->open();
     packed->take_focus();
 }
@@ -91,7 +93,17 @@ void open_void_bag_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
         //: Filled button of a form
         BagCorrectFormWords::tr("Make it void"), [&desk, id = bag.id](const QString& reason) {
             return refusal_of(work::void_bag(desk.workbook(), id, desk.doing(reason)));
-        });
+        },
+        bag.packed ? QStringList{
+                         //: A usual reason why a bag is made void
+                         BagCorrectFormWords::tr("burst"),
+                         //: A usual reason why a bag is made void
+                         BagCorrectFormWords::tr("entered by mistake"),
+                     }
+                   : QStringList{
+                         //: A usual reason why a label is made void
+                         BagCorrectFormWords::tr("label spoilt"),
+                     });
     dialog->setObjectName(QStringLiteral("void_form"));
 }
 

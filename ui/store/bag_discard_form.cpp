@@ -6,8 +6,9 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/store/bag_forms.h"
-#include "ui/store/reason_field.h"
+#include "ui/parts/reason_field.h"
 #include "ui/store/store_cautions.h"
+#include "ui/store/store_draft.h"
 #include "ui/store/store_words.h"
 
 #include <QCoreApplication>
@@ -112,6 +113,10 @@ void open_discard_form(Desk& desk, const std::vector<work::BagLine>& bags, QWidg
     std::vector<work::BagId> ids;
     for (const work::BagLine& bag : bags)
         ids.push_back(bag.id);
+    std::vector<qint64> numbers;
+    for (const work::BagId id : ids)
+        numbers.push_back(id.value);
+    form->set_draft(store_draft(one ? QStringLiteral("discard_strips") : QStringLiteral("discard_bags"), QStringLiteral("discard"), numbers));
     form->set_commit([&desk, ids, strips, day, reason](const work::Confirmed&) {
         return strips != nullptr
                    ? refusal_of(work::discard_strips(desk.workbook(), ids.front(), as_strips(strips->value()),

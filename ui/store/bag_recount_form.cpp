@@ -7,7 +7,8 @@
 #include "ui/parts/text_field.h"
 #include "ui/store/bag_forms.h"
 #include "ui/store/day_form.h"
-#include "ui/store/reason_field.h"
+#include "ui/parts/reason_field.h"
+#include "ui/store/store_draft.h"
 #include "ui/store/store_words.h"
 
 #include <QCoreApplication>
@@ -63,6 +64,7 @@ void open_recount_form(Desk& desk, const work::BagLine& bag, QWidget* parent) {
         return refusal_of(
             work::recount_bag(desk.workbook(), id, as_strips(left->value()), reason->value(), desk.doing()));
     });
+    form->set_draft(store_draft(QStringLiteral("recount_bag"), QStringLiteral("bag"), {bag.id.value}, QStringLiteral("bag_recount")));
     dialog->open();
 }
 

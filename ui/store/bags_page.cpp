@@ -43,6 +43,7 @@ BagsPage::BagsPage(Desk& desk) : m_desk(desk), m_card(new BagCard(desk)) {
     m_content->left()->addWidget(make_table_card(), 1);
     m_content->left()->addWidget(new Caution(keeping_caution()));
     column()->addWidget(m_content, 1);
+    give_history(desk, this, [this] { return m_card->history(); });
     connect(m_card, &BagCard::wishes, this, &StoreSection::wishes);
     connect(m_card, &BagCard::left, m_table, [this] { m_table->setFocus(Qt::OtherFocusReason); });
     connect(m_table, &RecordTable::chosen_changed, this, &BagsPage::show_chosen);

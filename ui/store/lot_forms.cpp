@@ -4,7 +4,8 @@
 #include "ui/parts/form_dialog.h"
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
-#include "ui/store/reason_field.h"
+#include "ui/parts/reason_field.h"
+#include "ui/store/store_draft.h"
 #include "ui/store/store_words.h"
 
 #include <QCoreApplication>
@@ -67,6 +68,7 @@ void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent
                 return work::Refusal{work::Why::missing, QStringLiteral("left"), {}, false};
             return refusal_of(work::recount_lot(desk.workbook(), id, *left, reason->value(), desk.doing()));
         });
+    form->set_draft(store_draft(QStringLiteral("recount_lot"), QStringLiteral("lot"), {lot.entry.id.value}, QStringLiteral("lot_recount")));
     dialog->open();
 }
 
@@ -90,17 +92,17 @@ void open_finish_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent)
     dialog->form()->primary()->setFocus(Qt::TabFocusReason);
 }
 
-std::vector<work::CorrectionLine> lot_history(const Desk& desk, const work::LotLine& lot) {
-    auto lines = work::history(desk.workbook(), QStringLiteral("material_lot"), lot.entry.id.value);
-    for (work::CorrectionLine& line : lines) {
+HistoryOf lot_history(const Desk& desk, const work::LotLine& lot) {
+    HistoryOf of = history_of(desk, lot.entry.name, QStringLiteral("material_lot"), lot.entry.id.value);
+    of.reword = [&desk, material = lot.entry.material](work::CorrectionLine& line) {
         if (line.column != QLatin1String("amount") && line.column != QLatin1String("container_amount"))
-            continue;
+            return;
         for (QString* value : {&line.before, &line.after}) {
             if (!value->isEmpty())
-                *value = lot_amount(desk, lot.entry.material, value->toLongLong());
+                *value = lot_amount(desk, material, value->toLongLong());
         }
-    }
-    return lines;
+    };
+    return of;
 }
 
 } // namespace soakbook::ui

@@ -3,10 +3,8 @@
 #pragma once
 
 #include "core/work/materials.h"
-#include "core/work/register_view.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/desk.h"
-
-#include <vector>
 
 namespace soakbook::ui {
 
@@ -14,6 +12,6 @@ void open_recount_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent
 /// Asks once, since a finished delivery is offered no more.
 void open_finish_lot_form(Desk& desk, const work::LotLine& lot, QWidget* parent);
 /// The history of a delivery, with its amounts in its own unit.
-std::vector<work::CorrectionLine> lot_history(const Desk& desk, const work::LotLine& lot);
+HistoryOf lot_history(const Desk& desk, const work::LotLine& lot);
 
 } // namespace soakbook::ui

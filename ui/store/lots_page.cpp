@@ -7,7 +7,7 @@
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
 #include "ui/store/filter_row.h"
-#include "ui/store/history_dialog.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/store/lot_columns.h"
 #include "ui/store/lot_forms.h"
 #include "ui/store/shelf_table.h"
@@ -112,8 +112,11 @@ QWidget* LotsPage::make_buttons(Card* card) {
     m_recount = add(tr("Count anew"), "lot_recount");
     //: Button: a delivery is used up
     m_finish = add(tr("Finished"), "lot_finished");
-    //: Button: what a delivery's record said before
-    m_history = add(tr("History"), "lot_history");
+    m_history = make_history_button(m_desk, this, [this] {
+        const work::LotLine* lot = chosen();
+        return lot == nullptr ? HistoryOf{} : lot_history(m_desk, *lot);
+    }, QStringLiteral("lot_history"));
+    button_flow->addWidget(m_history);
     connect(enter, &QPushButton::clicked, this, [this] { enter_delivery(); });
     connect(m_correct, &QPushButton::clicked, this, &LotsPage::correct);
     connect(m_recount, &QPushButton::clicked, this, [this] {
@@ -123,12 +126,6 @@ QWidget* LotsPage::make_buttons(Card* card) {
     connect(m_finish, &QPushButton::clicked, this, [this] {
         if (const work::LotLine* lot = chosen())
             open_finish_lot_form(m_desk, *lot, this);
-    });
-    connect(m_history, &QPushButton::clicked, this, [this] {
-        if (const work::LotLine* lot = chosen()) {
-            //: Title of a window; %1 the name of a delivery
-            open_history(m_desk, tr("History of %1").arg(lot->entry.name), lot_history(m_desk, *lot), this);
-        }
     });
     return row;
 }

@@ -6,6 +6,7 @@
 #include "core/work/store_view.h"
 #include "ui/parts/form_dialog.h"
 #include "ui/parts/text_field.h"
+#include "ui/store/store_draft.h"
 
 #include <QCoreApplication>
 
@@ -34,7 +35,7 @@ QStringList places(const Desk& desk) {
 
 using Move = std::function<std::optional<work::Refusal>(const QString& stands)>;
 
-void open_move(Desk& desk, const QString& title, const QString& stands, QWidget* parent, Move move) {
+void open_move(Desk& desk, const QString& title, const QString& stands, QWidget* parent, const DraftPlace& draft, Move move) {
     auto* dialog = new FormDialog(desk, title, parent);
     dialog->setObjectName(QStringLiteral("move_form"));
     FormFrame* form = dialog->form();
@@ -49,7 +50,15 @@ void open_move(Desk& desk, const QString& title, const QString& stands, QWidget*
     //: Filled button of a form
     form->set_primary(MoveFormWords::tr("Move"));
     form->set_commit([where, move = std::move(move)](const work::Confirmed&) { return move(where->value()); });
+    form->set_draft(draft);
     dialog->open();
+}
+
+template <class Id> std::vector<qint64> numbers_of(const std::vector<Id>& ids) {
+    std::vector<qint64> numbers;
+    for (const Id id : ids)
+        numbers.push_back(id.value);
+    return numbers;
 }
 
 } // namespace
@@ -57,7 +66,8 @@ void open_move(Desk& desk, const QString& title, const QString& stands, QWidget*
 void open_move_bags(Desk& desk, const std::vector<work::BagId>& bags, const QString& stands, QWidget* parent) {
     //: Title of a form
     const QString title = MoveFormWords::tr("Move %n bag(s)", nullptr, static_cast<int>(bags.size()));
-    open_move(desk, title, stands, parent, [&desk, bags](const QString& where) {
+    const DraftPlace draft = store_draft(QStringLiteral("move_bags"), QStringLiteral("move"), numbers_of(bags));
+    open_move(desk, title, stands, parent, draft, [&desk, bags](const QString& where) {
         return refusal_of(work::move_bags(desk.workbook(), bags, where, desk.doing()));
     });
 }
@@ -65,7 +75,8 @@ void open_move_bags(Desk& desk, const std::vector<work::BagId>& bags, const QStr
 void open_move_pails(Desk& desk, const std::vector<work::PailId>& pails, const QString& stands, QWidget* parent) {
     //: Title of a form
     const QString title = MoveFormWords::tr("Move %n pail(s)", nullptr, static_cast<int>(pails.size()));
-    open_move(desk, title, stands, parent, [&desk, pails](const QString& where) {
+    const DraftPlace draft = store_draft(QStringLiteral("move_pails"), QStringLiteral("pails"), numbers_of(pails), QStringLiteral("pail_move"));
+    open_move(desk, title, stands, parent, draft, [&desk, pails](const QString& where) {
         return refusal_of(work::move_pails(desk.workbook(), pails, where, desk.doing()));
     });
 }

@@ -6,7 +6,7 @@
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/theme.h"
 #include "ui/store/fact_grid.h"
-#include "ui/store/history_dialog.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/store/move_form.h"
 #include "ui/store/pail_forms.h"
 #include "ui/store/store_words.h"
@@ -68,18 +68,20 @@ void PailCard::make_buttons() {
     m_discard = add_button(tr("Discard"), "pail_discard");
     //: Button: puts the mass of a pail right
     m_correct = add_button(tr("Correct mass"), "pail_correct");
-    //: Button: what a pail's record said before
-    m_history = add_button(tr("History"), "pail_history");
+    m_history = make_history_button(m_desk, this, [this] { return history(); }, QStringLiteral("pail_history"));
+    m_flow->addWidget(m_history);
     connect(m_labels, &QPushButton::clicked, this, &PailCard::print_labels);
     connect(m_move, &QPushButton::clicked, this, &PailCard::move);
     connect(m_discard, &QPushButton::clicked, this, &PailCard::discard);
     connect(m_in_part, &QPushButton::clicked, this, [this] { open_used_in_part_form(m_desk, pail(), this); });
     connect(m_correct, &QPushButton::clicked, this, [this] { open_correct_pail_form(m_desk, pail(), this); });
-    connect(m_history, &QPushButton::clicked, this, [this] {
-        //: Title of a window; %1 the code of a pail
-        open_history(m_desk, tr("History of pail %1").arg(pail().code),
-                     work::history(m_desk.workbook(), QStringLiteral("pail"), pail().id.value), this);
-    });
+}
+
+HistoryOf PailCard::history() const {
+    if (m_pails.size() != 1)
+        return {};
+    //: Title of a window; %1 the code of a pail
+    return history_of(m_desk, tr("Pail %1").arg(pail().code), QStringLiteral("pail"), pail().id.value);
 }
 
 std::vector<work::PailId> PailCard::standing() const {

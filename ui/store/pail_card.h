@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/work/store_view.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/desk.h"
 
@@ -23,6 +24,9 @@ public:
     void show_pails(const std::vector<work::PailLine>& pails);
     /// Puts the keyboard on the first thing that can be done.
     void take_focus();
+
+    /// The history of the one that is chosen.
+    HistoryOf history() const;
 
     // What the buttons do, with the pails that are shown.
     void print_labels();

@@ -7,8 +7,9 @@
 #include "ui/parts/quantity_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/store/day_form.h"
-#include "ui/store/reason_field.h"
+#include "ui/parts/reason_field.h"
 #include "ui/store/store_cautions.h"
+#include "ui/store/store_draft.h"
 
 #include <QCoreApplication>
 
@@ -71,6 +72,7 @@ void open_discard_pail_form(Desk& desk, const work::PailLine& pail, QWidget* par
     form->set_commit([&desk, id = pail.id, day, reason](const work::Confirmed&) {
         return refusal_of(work::discard_pail(desk.workbook(), id, day->value(), reason->value(), desk.doing()));
     });
+    form->set_draft(store_draft(QStringLiteral("discard_pail"), QStringLiteral("pail"), {pail.id.value}, QStringLiteral("pail_discard")));
     dialog->open();
     reason->take_focus();
 }
@@ -98,6 +100,7 @@ void open_correct_pail_form(Desk& desk, const work::PailLine& pail, QWidget* par
             return work::Refusal{work::Why::missing, QStringLiteral("mass"), {}, false};
         return refusal_of(work::correct_pail(desk.workbook(), id, *mass->value(), desk.doing(reason->value())));
     });
+    form->set_draft(store_draft(QStringLiteral("correct_pail"), QStringLiteral("pail"), {pail.id.value}, QStringLiteral("pail_correct")));
     dialog->open();
     mass->take_focus();
 }

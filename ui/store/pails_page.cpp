@@ -45,6 +45,7 @@ PailsPage::PailsPage(Desk& desk) : m_desk(desk), m_card(new PailCard(desk)) {
     m_content->left()->addWidget(make_table_card(), 1);
     m_content->left()->addWidget(new Caution(keeping_caution()));
     column()->addWidget(m_content, 1);
+    give_history(desk, this, [this] { return m_card->history(); });
     connect(m_card, &PailCard::left, m_table, [this] { m_table->setFocus(Qt::OtherFocusReason); });
     connect(m_table, &RecordTable::chosen_changed, this, &PailsPage::show_chosen);
     connect(m_table, &RecordTable::opened, m_card, &PailCard::take_focus);

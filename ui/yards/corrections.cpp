@@ -9,9 +9,11 @@
 #include "ui/parts/desk.h"
 #include "ui/parts/form_dialog.h"
 #include "ui/parts/quantity_field.h"
+#include "ui/parts/reason_field.h"
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/yards/named_field.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_words.h"
 
 namespace soakbook::ui {
@@ -24,10 +26,19 @@ class Corrections {
     Q_DECLARE_TR_FUNCTIONS(Corrections)
 
 public:
+    static DraftPlace draft(const QString& form, const work::HiveEvent& event, const QString& press);
     static void open(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive);
     static void open_void(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive);
     static void open_weighing(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive);
 };
+
+DraftPlace Corrections::draft(const QString& form, const work::HiveEvent& event, const QString& press) {
+    DraftPlace place = yard_draft(form, QStringLiteral("hive"), {event.hive.value}, press);
+    place.record = event.placement.value;
+    place.intent.prefill.insert(QStringLiteral("row_of"), QStringLiteral("story_table"));
+    place.intent.prefill.insert(QStringLiteral("row"), event_number(event));
+    return place;
+}
 
 void Corrections::open(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive) {
     const bool out = event.kind == Kind::strips_out;
@@ -53,8 +64,7 @@ void Corrections::open(QWidget* parent, Desk& desk, const work::HiveEvent& event
     //: Field
     auto* on = named(form->add(tr("Day"), new DayField(desk, form), QStringLiteral("on")), "correction_on");
     on->set_value(event.on);
-    //: Field
-    auto* why = named(form->add_wide(tr("Reason"), new NoteField(form), QStringLiteral("reason")), "correction_why");
+    auto* why = named(add_reason(*form, correction_help(), strips_picks()), "correction_why");
     //: Filled button of a form
     form->set_primary(tr("Save the correction"));
     form->set_commit([=, &desk](const work::Confirmed&) -> std::optional<work::Refusal> {
@@ -65,6 +75,7 @@ void Corrections::open(QWidget* parent, Desk& desk, const work::HiveEvent& event
         return out ? refusal_of(work::correct_pull(desk.workbook(), event.placement, as_int(strips->value()), as_int(missing->value()), on->value(), doing))
                    : refusal_of(work::correct_placement(desk.workbook(), event.placement, as_int(strips->value()), on->value(), doing));
     });
+    form->set_draft(draft(out ? QStringLiteral("correct_strips_out") : QStringLiteral("correct_strips_in"), event, QStringLiteral("story_correct")));
     dialog->open();
 }
 
@@ -82,7 +93,7 @@ void Corrections::open_void(QWidget* parent, Desk& desk, const work::HiveEvent& 
     ask_reason(desk, parent, title, what, tr("Make it void"), [&desk, count, event](const QString& reason) {
         return count ? refusal_of(work::void_count(desk.workbook(), event.count, desk.doing(reason)))
                      : refusal_of(work::void_placement(desk.workbook(), event.placement, desk.doing(reason)));
-    });
+    }, strips_picks());
 }
 
 void Corrections::open_weighing(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive) {
@@ -117,6 +128,7 @@ void Corrections::open_weighing(QWidget* parent, Desk& desk, const work::HiveEve
     form->set_commit([entry, &desk](const work::Confirmed& confirmed) {
         return refusal_of(work::log_weighing(desk.workbook(), entry(), desk.doing(), confirmed));
     });
+    form->set_draft(draft(QStringLiteral("weigh_pulled"), event, QStringLiteral("story_weigh")));
     dialog->open();
 }
 
@@ -132,6 +144,12 @@ void open_void(QWidget* parent, Desk& desk, const work::HiveEvent& event, const 
 
 void open_pulled_weighing(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive) {
     Corrections::open_weighing(parent, desk, event, hive);
+}
+
+qint64 event_number(const work::HiveEvent& event) {
+    constexpr qint64 kinds = 8;
+    const qint64 record = event.kind == Kind::count ? event.count.value : event.placement.value;
+    return record == 0 ? 0 : record * kinds + static_cast<qint64>(event.kind);
 }
 
 bool can_be_corrected(const work::HiveEvent& event) {

@@ -14,6 +14,8 @@ class Desk;
 void open_correction(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive);
 /// Asks for the reason and makes the event void: strips that went in, or a count.
 void open_void(QWidget* parent, Desk& desk, const work::HiveEvent& event, const QString& hive);
+/// Tells the event from others of its hive, as long as it stands; 0 for one without a record of its own.
+qint64 event_number(const work::HiveEvent& event);
 bool can_be_corrected(const work::HiveEvent& event);
 bool can_be_made_void(const work::HiveEvent& event);
 /// Opens the form that weighs strips that came out.

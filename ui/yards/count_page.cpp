@@ -7,6 +7,7 @@
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/record_table.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_rounds.h"
 #include "ui/yards/yard_words.h"
 
@@ -65,6 +66,9 @@ void CountPage::open(work::YardId yard) {
         form()->start_again();
     }
     refresh();
+    DraftPlace place = yard_draft(QStringLiteral("count"), QStringLiteral("count"), {m_yard.value});
+    place.title = title();
+    form()->set_draft(place);
     Q_EMIT title_changed();
 }
 

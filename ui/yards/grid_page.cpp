@@ -188,7 +188,8 @@ void GridPage::place_refusal(const QString& rest, const QString& words) {
 
 void GridPage::note_typing() {
     // A question asked about the grid as it was is out of date. The form then says edited(), and the figures follow.
-    m_form->start_again();
+    m_form->forget_answers();
+    m_form->note_cells();
 }
 
 } // namespace soakbook::ui

@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/hive_form.h"
 
+#include "core/work/yards_view.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/form_dialog.h"
+#include "ui/parts/reason_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/yards/named_field.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_words.h"
+
+#include <algorithm>
 
 namespace soakbook::ui {
 
@@ -26,6 +31,7 @@ private:
     void make_fields();
     void fill(const work::HiveEntry& hive);
     void show_state_day();
+    bool wants_reason() const;
     work::HiveEntry entry() const;
 
     Desk& m_desk;
@@ -39,6 +45,8 @@ private:
     ChoiceField* m_state;
     DayField* m_state_on;
     NoteField* m_note;
+    TextField* m_reason;
+    bool m_treated = false; ///< the register names it
 };
 
 HiveForm::HiveForm(Desk& desk, const work::HiveEntry& hive, QWidget* parent)
@@ -49,8 +57,16 @@ HiveForm::HiveForm(Desk& desk, const work::HiveEntry& hive, QWidget* parent)
     fill(hive);
     //: Filled button of a form
     form()->set_primary(tr("Save the hive"));
-    form()->set_commit([this](const work::Confirmed&) { return refusal_of(work::save_hive(m_desk.workbook(), entry(), m_desk.doing())); });
+    form()->set_commit([this](const work::Confirmed&) -> std::optional<work::Refusal> {
+        if (wants_reason() && m_reason->is_empty()) {
+            return work::Refusal{work::Why::reason_missing, QStringLiteral("reason"), {}, false};
+        }
+        return refusal_of(work::save_hive(m_desk.workbook(), entry(), m_desk.doing(wants_reason() ? m_reason->value() : QString())));
+    });
+    // What the register shows is put right with a reason; what happens to a hive is entered without one.
+    connect(form(), &FormFrame::edited, this, [this] { form()->set_shown(QStringLiteral("reason"), wants_reason()); });
     QObject::connect(m_state, &ChoiceField::edited, this, [this] { show_state_day(); });
+    form()->set_draft(yard_draft(QStringLiteral("hive"), QStringLiteral("hive"), {hive.id.value}, QStringLiteral("story_edit")));
 }
 
 void HiveForm::make_fields() {
@@ -79,9 +95,19 @@ void HiveForm::make_fields() {
     m_state_on = named(f->add(tr("Found so on"), new DayField(m_desk, f), QStringLiteral("state_on")), "hive_state_on");
     //: Field
     m_note = named(f->add_wide(tr("Note"), new NoteField(f), QStringLiteral("note")), "hive_note");
+    m_reason = named(add_reason(*f, correction_help(), naming_picks()), "hive_reason");
+}
+
+bool HiveForm::wants_reason() const {
+    const bool renamed = m_treated && m_name->value() != m_before.name;
+    const auto state = static_cast<StateOfHive>(m_state->value().toInt());
+    const bool was_found = m_before.state != StateOfHive::alive;
+    return renamed || (was_found && (state != m_before.state || m_state_on->value() != m_before.state_on));
 }
 
 void HiveForm::fill(const work::HiveEntry& hive) {
+    const auto events = work::hive_events(m_desk.workbook(), hive.id);
+    m_treated = std::any_of(events.begin(), events.end(), [](const work::HiveEvent& event) { return event.kind == work::HiveEvent::Kind::strips_in; });
     m_name->set_value(hive.name);
     m_hives->set_value(hive.hives);
     form()->set_shown(QStringLiteral("hives"), hive.hives > 1);
@@ -93,6 +119,7 @@ void HiveForm::fill(const work::HiveEntry& hive) {
     m_state_on->set_value(hive.state_on.value_or(m_desk.today()));
     m_note->set_value(hive.note);
     show_state_day();
+    form()->set_shown(QStringLiteral("reason"), false);
 }
 
 void HiveForm::show_state_day() {
@@ -144,6 +171,11 @@ void HiveForm::open_move(QWidget* parent, Desk& desk, const std::vector<work::Hi
         const auto yard = to->is_empty() ? std::nullopt : std::optional<work::YardId>(work::YardId{to->id()});
         return refusal_of(work::move_hives(desk.workbook(), hives, yard, on->value(), desk.doing()));
     });
+    std::vector<qint64> numbers;
+    for (const work::HiveId id : hives) {
+        numbers.push_back(id.value);
+    }
+    form->set_draft(yard_draft(QStringLiteral("move_hives"), QStringLiteral("move_hives"), numbers));
     dialog->open();
 }
 

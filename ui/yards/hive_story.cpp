@@ -2,6 +2,7 @@
 #include "ui/yards/hive_story.h"
 
 #include "core/work/how_yards.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/how_button.h"
 #include "ui/parts/icons.h"
@@ -78,6 +79,14 @@ void HiveStory::make_buttons() {
     m_weigh = button(tr("Weigh pulled strips"), "story_weigh");
     //: Quiet button: hangs strips in this one hive
     m_place = button(tr("Strips in this hive"), "story_place");
+    flow->addWidget(make_history_button(m_desk, this, [this] { return history_of(m_desk, m_name, QStringLiteral("hive"), m_hive.value); }, QStringLiteral("story_history")));
+    give_history(m_desk, m_table, [this] {
+        const work::HiveEvent* event = chosen();
+        if (event == nullptr)
+            return HistoryOf{};
+        return event->kind == Kind::count ? history_of(m_desk, {}, QStringLiteral("mite_count"), event->count.value)
+                                          : history_of(m_desk, {}, QStringLiteral("placement"), event->placement.value);
+    });
     //: Quiet button
     QPushButton* edit = button(tr("Edit the hive"), "story_edit");
     auto* cross = new QToolButton;
@@ -192,9 +201,11 @@ void HiveStory::refresh() {
     m_name = YardWords::hive(hive->name, hive->hives);
     set_heading(m_name);
     std::vector<Line> lines;
-    qint64 id = 0;
+    qint64 nameless = 0;
     for (work::HiveEvent& event : work::hive_events(m_desk.workbook(), m_hive)) {
-        lines.push_back({++id, std::move(event)});
+        const qint64 number = event_number(event);
+        const bool taken = number == 0 || std::any_of(lines.begin(), lines.end(), [number](const Line& line) { return line.id == number; });
+        lines.push_back({taken ? --nameless : number, std::move(event)});
     }
     m_rows->set_rows(std::move(lines));
     if (!m_table->currentIndex().isValid() && m_rows->rowCount() > 0) {

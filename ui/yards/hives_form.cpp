@@ -8,6 +8,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/yards/named_field.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_words.h"
 
 namespace soakbook::ui {
@@ -25,6 +26,7 @@ HivesForm::HivesForm(Desk& desk, work::YardId yard, const QString& yard_name, QW
     connect(m_manner, &ChoiceField::edited, this, &HivesForm::show_manner);
     connect(m_name, &TextField::edited, this, [this] { m_name_typed = !m_name->is_empty(); });
     connect(form(), &FormFrame::edited, this, &HivesForm::show_result);
+    form()->set_draft(yard_draft(QStringLiteral("new_hives"), QStringLiteral("show"), {m_yard.value}, QStringLiteral("yard_add_hives")));
 }
 
 void HivesForm::make_fields() {

@@ -10,6 +10,7 @@
 #include "ui/parts/result_card.h"
 #include "ui/parts/text_field.h"
 #include "ui/yards/named_field.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_words.h"
 
 namespace soakbook::ui {
@@ -30,6 +31,7 @@ PlaceForm::PlaceForm(Desk& desk, const work::HiveEntry& hive, QWidget* parent)
         return refusal_of(done);
     });
     connect(form(), &FormFrame::edited, this, &PlaceForm::show_result);
+    form()->set_draft(yard_draft(QStringLiteral("strips_into_hive"), QStringLiteral("hive"), {m_hive.value}, QStringLiteral("story_place")));
     show_result();
 }
 

@@ -6,6 +6,7 @@
 #include "ui/parts/cards.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/record_table.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_words.h"
 
 #include <QPushButton>
@@ -50,6 +51,9 @@ void PullPage::open(work::YardId yard) {
     table()->setColumnHidden(pull_yard, bool(m_yard));
     fit_columns();
     refresh();
+    DraftPlace place = yard_draft(QStringLiteral("pull"), QStringLiteral("strips_out"), {m_yard.value});
+    place.title = title();
+    form()->set_draft(place);
     Q_EMIT title_changed();
 }
 

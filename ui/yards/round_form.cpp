@@ -14,6 +14,7 @@
 #include "ui/parts/text_field.h"
 #include "ui/yards/named_field.h"
 #include "ui/yards/yard_checklist.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_form.h"
 #include "ui/yards/yard_words.h"
 
@@ -41,6 +42,8 @@ RoundForm::RoundForm(Desk& desk, const work::RoundEntry& entry, std::function<vo
     connect(m_kind, &ChoiceField::edited, this, &RoundForm::take_kind);
     connect(m_rule, &ChoiceField::edited, this, &RoundForm::show_rule);
     connect(form(), &FormFrame::edited, this, &RoundForm::show_result);
+    form()->set_draft(m_id ? yard_draft(QStringLiteral("round"), QStringLiteral("round"), {m_id.value}, QStringLiteral("rounds_change"))
+                           : yard_draft(QStringLiteral("new_round"), QStringLiteral("plan_round"), {}));
 }
 
 void RoundForm::make_fields() {

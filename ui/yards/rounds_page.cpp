@@ -3,6 +3,7 @@
 
 #include "core/work/how_yards.h"
 #include "core/work/mite_change.h"
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/how_button.h"
@@ -94,6 +95,10 @@ void RoundsPage::make_yards() {
     m_change = button(tr("Change the round"), "rounds_change");
     //: Quiet button: a round that is over
     m_close = button(tr("Close the round"), "rounds_close");
+    flow->addWidget(make_history_button(m_desk, this, [this] {
+        const auto* round = chosen();
+        return round == nullptr ? HistoryOf{} : history_of(m_desk, round->name, QStringLiteral("round"), round->id.value);
+    }, QStringLiteral("rounds_history")));
     m_yards_card->add_head_widget(buttons);
     m_yards_card->set_flush();
     m_complaint->setProperty("kind", QStringLiteral("complaint"));

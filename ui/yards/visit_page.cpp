@@ -13,6 +13,7 @@
 #include "ui/parts/text_field.h"
 #include "ui/yards/choice_delegate.h"
 #include "ui/yards/named_field.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_rounds.h"
 #include "ui/yards/yard_words.h"
 
@@ -110,7 +111,17 @@ void VisitPage::open(work::RoundId round, work::YardId yard) {
         form()->start_again();
     }
     refresh();
+    offer_draft();
     Q_EMIT title_changed();
+}
+
+void VisitPage::offer_draft() {
+    constexpr qint64 most_yards = 1'000'000;
+    DraftPlace place = yard_draft(QStringLiteral("visit"), QStringLiteral("strips_in"), {m_yard.value, m_round.value});
+    place.record = m_round.value * most_yards + m_yard.value;
+    //: What Due calls a visit that was begun; %1 a yard and its round
+    place.title = tr("Strips in, %1").arg(title());
+    form()->set_draft(place);
 }
 
 QString VisitPage::title() const {

@@ -32,6 +32,7 @@ protected:
     void refused_at(int index, const QString& part, const QString& words) override;
 
 private:
+    void offer_draft();
     void make_form();
     void make_grid(bool by_boxes);
     void show_rounds();

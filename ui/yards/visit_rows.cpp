@@ -61,6 +61,7 @@ std::vector<Column<VisitRow>> VisitGrid::columns(const VisitTyping& typing) {
     const bool by_boxes = typing.by_boxes;
     figure.text = [by_boxes](const VisitRow& row) { return row.figure.shown(by_boxes ? row.line.brood_boxes : row.line.frames_of_bees); };
     const auto set_figure = typing.set_figure;
+    figure.at_once = true;
     figure.write = [changed, set_figure](VisitRow& row, const QString& text) {
         row.figure.type(text);
         if (!row.figure.is_wrong() && set_figure(row.line.hive, row.figure.value)) {

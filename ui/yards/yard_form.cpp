@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/yard_form.h"
 
+#include "core/work/register_view.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/desk.h"
 #include "ui/parts/form_dialog.h"
+#include "ui/parts/reason_field.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
 #include "ui/yards/named_field.h"
+#include "ui/yards/yard_draft.h"
 #include "ui/yards/yard_words.h"
 
 #include <QHBoxLayout>
@@ -49,6 +52,14 @@ void YardForm::open(QWidget* parent, Desk& desk, const work::YardEntry& yard, st
     name->set_value(yard.name);
     where->set_value(yard.where_it_is);
     note->set_value(yard.note);
+    const auto hung = yard.id ? work::treatments(desk.workbook(), {{}, {}, yard.id, {}, true}) : std::vector<work::RegisterLine>{};
+    TextField* reason = hung.empty() ? nullptr : named(add_reason(*form, correction_help(), naming_picks()), "yard_reason");
+    const auto renamed = [name, was = yard.name] { return name->value() != was; };
+    if (reason != nullptr) {
+        // The register names the yard: another name is a correction.
+        form->set_shown(QStringLiteral("reason"), false);
+        QObject::connect(form, &FormFrame::edited, form, [form, renamed] { form->set_shown(QStringLiteral("reason"), renamed()); });
+    }
     YesNoField* active = nullptr;
     if (yard.id) {
         //: Field: whether a yard is still used
@@ -63,12 +74,18 @@ void YardForm::open(QWidget* parent, Desk& desk, const work::YardEntry& yard, st
         entry.where_it_is = where->value();
         entry.note = note->value();
         entry.active = active == nullptr || active->value().value_or(true);
-        const auto saved = work::save_yard(desk.workbook(), entry, desk.doing());
+        const bool is_correction = reason != nullptr && renamed();
+        if (is_correction && reason->is_empty()) {
+            return work::Refusal{work::Why::reason_missing, QStringLiteral("reason"), {}, false};
+        }
+        const auto saved = work::save_yard(desk.workbook(), entry, desk.doing(is_correction ? reason->value() : QString()));
         if (saved && done) {
             done(*saved);
         }
         return refusal_of(saved);
     });
+    form->set_draft(yard.id ? yard_draft(QStringLiteral("yard"), QStringLiteral("edit_yard"), {yard.id.value})
+                            : yard_draft(QStringLiteral("new_yard"), QStringLiteral("new_yard"), {}));
     dialog->open();
 }
 
@@ -134,6 +151,7 @@ void YardForm::open_times(QWidget* parent, Desk& desk, work::YardId yard, const 
         entry.to = to->value();
         return refusal_of(work::save_yard_time(desk.workbook(), entry, desk.doing()));
     });
+    form->set_draft(yard_draft(QStringLiteral("yard_time"), QStringLiteral("show"), {yard.value}, QStringLiteral("yard_times")));
     dialog->open();
     what->take_focus();
 }

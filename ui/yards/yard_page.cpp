@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/yard_page.h"
 
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/page_scroll.h"
@@ -60,6 +61,8 @@ YardPage::YardPage(Desk& desk, QWidget* parent)
     m_card->column()->addWidget(head);
     make_buttons();
     make_table();
+    give_history(m_desk, this, [this] { return history(); });
+    give_history(m_desk, m_table, [this] { return history_of(m_desk, {}, QStringLiteral("hive"), m_table->current_id()); });
     m_card->column()->addWidget(m_table, 1);
 
     m_halves->setSpacing(16);
@@ -111,12 +114,18 @@ void YardPage::make_buttons() {
     connect(m_times, &QPushButton::clicked, this, [this] { open_yard_times(window(), m_desk, m_yard, m_entry.name); });
 }
 
+HistoryOf YardPage::history() const {
+    return history_of(m_desk, m_entry.name, QStringLiteral("yard"), m_yard.value);
+}
+
 void YardPage::fill_more() {
     m_menu->clear();
     const auto hives = chosen_hives();
     if (m_yard) {
         //: In a short list of things to do
         m_menu->addAction(tr("Edit this yard"), this, [this] { open_yard_form(window(), m_desk, m_entry); })->setObjectName(QStringLiteral("yard_edit"));
+        //: In a short list of things to do: what the record of a yard said before, who changed it, when and why
+        m_menu->addAction(tr("History of this yard"), this, [this] { open_history(m_desk, history(), window()); })->setObjectName(QStringLiteral("yard_history"));
     }
     if (!hives.empty()) {
         //: In a short list of things to do

@@ -2,6 +2,7 @@
 // One yard, or all of them: its figures as a sentence, what can be done, its hives, and the story of the chosen one.
 #pragma once
 
+#include "ui/papers/history_dialog.h"
 #include "ui/parts/desk.h"
 #include "ui/yards/hive_rows.h"
 
@@ -51,6 +52,7 @@ private:
     QPushButton* button(const QString& words, const char* name);
     void make_table();
     void fill_more();
+    HistoryOf history() const;
     void show_sentence(const std::vector<work::HiveLine>& lines);
     void settle_buttons(const std::vector<work::HiveLine>& lines);
     void settle_story();

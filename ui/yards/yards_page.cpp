@@ -8,6 +8,7 @@
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/side_list.h"
 #include "ui/yards/count_page.h"
+#include "ui/yards/hive_form.h"
 #include "ui/yards/pull_page.h"
 #include "ui/yards/rounds_page.h"
 #include "ui/yards/visit_page.h"
@@ -139,6 +140,11 @@ void YardsPage::open(const Intent& intent) {
     const QString& task = intent.task;
     if (task == QLatin1String("new_yard")) {
         new_yard();
+    } else if (task == QLatin1String("edit_yard")) {
+        leave_grid();
+        edit_yard(yard);
+    } else if (task == QLatin1String("move_hives")) {
+        move_hives(intent.ids);
     } else if (task == QLatin1String("hive")) {
         show_hive(work::HiveId{first});
     } else if (task == QLatin1String("round")) {
@@ -161,7 +167,8 @@ void YardsPage::open(const Intent& intent) {
         if (task == QLatin1String("strips_in")) {
             open_strips_in(yard, work::RoundId{intent.ids.size() > 1 ? intent.ids[1] : 0});
         } else if (task == QLatin1String("strips_out")) {
-            open_strips_out(yard);
+            const bool all = !intent.ids.empty() && first == 0;
+            open_strips_out(all ? work::YardId{} : yard);
         } else if (task == QLatin1String("pull_list")) {
             offer_pull_list(m_desk, yard, window());
         } else if (task == QLatin1String("count")) {
@@ -285,6 +292,28 @@ void YardsPage::print_run_sheet(work::YardId yard, work::RoundId round) {
         round = waiting.front().id;
     }
     offer_run_sheet(m_desk, round, yard, window());
+}
+
+void YardsPage::edit_yard(work::YardId yard) {
+    const auto all = work::yards(m_desk.workbook(), true);
+    const auto found = std::find_if(all.begin(), all.end(), [yard](const work::YardEntry& entry) { return entry.id == yard; });
+    if (found != all.end()) {
+        show_entry(yard.value);
+        open_yard_form(window(), m_desk, *found);
+    }
+}
+
+void YardsPage::move_hives(const std::vector<qint64>& ids) {
+    std::vector<work::HiveId> hives;
+    for (const qint64 id : ids) {
+        if (work::hive(m_desk.workbook(), work::HiveId{id})) {
+            hives.push_back(work::HiveId{id});
+        }
+    }
+    if (!hives.empty()) {
+        show_hive(hives.front());
+        open_move_form(window(), m_desk, hives);
+    }
 }
 
 void YardsPage::new_yard() {

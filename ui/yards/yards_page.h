@@ -48,6 +48,8 @@ private:
     void print_run_sheet(work::YardId yard, work::RoundId round);
     void plan_first(work::YardId yard, std::function<void(work::RoundId)> then);
     void new_yard();
+    void edit_yard(work::YardId yard);
+    void move_hives(const std::vector<qint64>& ids);
     GridPage* grid() const;
     bool any_yard() const;
 

@@ -8,6 +8,8 @@
 //   "strips_out"  ids: yard            what hangs there as a grid
 //   "pull_list"   ids: yard            the pull list, to print
 //   "count"       ids: yard            the mite count of that yard
+//   "edit_yard"   ids: yard            the form of that yard
+//   "move_hives"  ids: hives           the form that moves them
 //   "new_yard"                         the form of a new yard
 //   "plan_round"  ids: yards           the form of a new round, with those yards ticked
 //   "round"       ids: round           the rounds, with that one chosen

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/store/history_dialog.h"
+#include "ui/papers/history_dialog.h"
 
 #include "ui/papers/record_words.h"
 #include "ui/parts/record_table.h"
@@ -24,20 +24,35 @@ struct HistoryDialogWords {
     Q_DECLARE_TR_FUNCTIONS(HistoryDialog)
 };
 
-struct Line {
+struct HistoryRow {
     qint64 id = 0;
     work::CorrectionLine line;
 };
 
-std::vector<Column<Line>> columns(const Desk& desk) {
-    const auto what = [&desk](const Line& row) { return correction_words(row.line, desk); };
-    const auto why = [](const Line& row) { return row.line.why; };
-    std::vector<Column<Line>> columns;
+/// "reading B7K"
+QString record_words(const work::CorrectionLine& line) {
+    const QString kind = record_kind_words(line.table);
+    return line.record.isEmpty() ? kind : QString(kind + QLatin1Char(' ') + line.record);
+}
+
+std::vector<Column<HistoryRow>> history_columns(const Desk& desk, bool several) {
+    const auto what = [&desk](const HistoryRow& row) { return correction_words(row.line, desk); };
+    const auto who = [](const HistoryRow& row) {
+        //: In place of a name: another program changed the workbook
+        return row.line.outside ? HistoryDialogWords::tr("outside Soakbook") : row.line.who;
+    };
+    const auto record = [](const HistoryRow& row) { return record_words(row.line); };
+    const auto why = [](const HistoryRow& row) { return row.line.why; };
+    std::vector<Column<HistoryRow>> columns;
     //: Header of a column: the day and hour of a change
     columns.push_back({.header = HistoryDialogWords::tr("When"),
-                       .text = [&desk](const Line& row) { return desk.moment(row.line.at); }});
+                       .text = [&desk](const HistoryRow& row) { return desk.moment(row.line.at); }});
     //: Header of a column: who made a change
-    columns.push_back({.header = HistoryDialogWords::tr("Who"), .text = [](const Line& row) { return row.line.who; }});
+    columns.push_back({.header = HistoryDialogWords::tr("Who"), .text = who, .tip = who});
+    if (several) {
+        //: Header of a column: the record that was changed, by its code or name
+        columns.push_back({.header = HistoryDialogWords::tr("Record"), .text = record, .tip = record});
+    }
     //: Header of a column: what was changed
     columns.push_back({.header = HistoryDialogWords::tr("What"), .text = what, .type = CellType::strong, .tip = what});
     //: Header of a column: the reason of a change
@@ -61,15 +76,16 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     //: Explains a table of changes
     whole->addWidget(
         make_soft_label(HistoryDialogWords::tr("Newest first. Nothing that stood here is ever wiped."), Type::body));
-    auto* table = new RecordTable(QStringLiteral("store/history"), title);
+    const bool several = std::any_of(lines.begin(), lines.end(), [&lines](const work::CorrectionLine& line) { return line.record != lines.front().record; });
+    auto* table = new RecordTable(several ? QStringLiteral("papers/histories") : QStringLiteral("papers/history"), title);
     table->setObjectName(QStringLiteral("history_table"));
-    auto* model = new RowsModel<Line>(
-        columns(desk), [](const Line& row) { return row.id; }, table);
+    auto* model = new RowsModel<HistoryRow>(
+        history_columns(desk, several), [](const HistoryRow& row) { return row.id; }, table);
     table->set_rows_model(model);
-    table->set_start_widths({120, 84, 300, 160});
-    table->set_stretched_column(2);
+    table->set_start_widths(several ? std::vector<int>{120, 84, 130, 300, 160} : std::vector<int>{120, 84, 300, 160});
+    table->set_stretched_column(several ? 3 : 2);
     table->setSortingEnabled(false);
-    std::vector<Line> rows;
+    std::vector<HistoryRow> rows;
     for (const work::CorrectionLine& line : lines)
         rows.push_back({static_cast<qint64>(rows.size()) + 1, line});
     model->set_rows(std::move(rows));
@@ -86,6 +102,20 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     dialog->resize(std::min(scaled(860), room.width() - 32), std::min(scaled(440), room.height() - 48));
     dialog->open();
     table->setFocus(Qt::TabFocusReason);
+}
+
+HistoryOf history_of(const Desk& desk, const QString& title, const QString& table, qint64 id) {
+    return id == 0 ? HistoryOf{} : HistoryOf{title, work::records_around(desk.workbook(), {table, id}), {}};
+}
+
+void open_history(Desk& desk, const HistoryOf& of, QWidget* parent) {
+    std::vector<work::CorrectionLine> lines = work::history(desk.workbook(), of.records);
+    if (of.reword) {
+        std::for_each(lines.begin(), lines.end(), of.reword);
+    }
+    const QString own = lines.empty() ? QString() : record_words(lines.back());
+    //: Title of a window; %1 what it is about, such as "Bag S7K" or "Batch B12"
+    open_history(desk, HistoryDialogWords::tr("History: %1").arg(of.title.isEmpty() ? own : of.title), lines, parent);
 }
 
 } // namespace soakbook::ui
