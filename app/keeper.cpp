@@ -304,6 +304,7 @@ void Keeper::look() {
     Inside& in = *m_inside;
     if (in.copying || in.worker.joinable())
         return;
+    Q_EMIT news(); // the last copy is a minute older
     const bool due = in.is_due();
     in.first_look = false;
     if (due)
@@ -339,7 +340,7 @@ QString Keeper::finish() {
     in.next_step.stop();
     QString words;
     if (in.entries_since() > 0 && !in.book.is_for_looking()) {
-        const auto made = book::make_safe_copy(in.book, in.folder);
+        const auto made = book::copy_afresh(in.book, in.folder, in.what_need_not_be_looked_at());
         if (made)
             in.newest = *made;
         else

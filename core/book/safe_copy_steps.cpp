@@ -85,7 +85,7 @@ tl::expected<PartCopy, NotCopied> CopyUnderWay::take() {
     return m_copy;
 }
 
-tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder) {
+tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder, const std::optional<VerifiedUntil>& from) {
     auto copying = CopyUnderWay::begin(workbook, folder);
     if (!copying)
         return tl::unexpected(copying.error());
@@ -98,7 +98,7 @@ tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QS
         if (*step == PageCopy::Step::done)
             break;
     }
-    return (*copying)->take().and_then([](const PartCopy& part) { return name_part(part, check_part(part)); });
+    return (*copying)->take().and_then([&from](const PartCopy& part) { return name_part(part, check_part(part, from)); });
 }
 
 Verdict check_part(const PartCopy& copy, const std::optional<VerifiedUntil>& from) {

@@ -46,8 +46,8 @@ private:
     bool m_taken = false;
 };
 
-/// All of it at once, whatever lies in the folder already.
-tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder);
+/// All of it at once, whatever lies in the folder already. With `from`, what was verified before is not looked at again.
+tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder, const std::optional<VerifiedUntil>& from = {});
 
 /// The whole check of the part, and that it holds exactly what was copied. With `from`, what was verified before is not
 /// looked at again.

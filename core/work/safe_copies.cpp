@@ -3,11 +3,26 @@
 
 #include "core/book/safe_copy.h"
 #include "core/book/safe_copy_files.h"
+#include "core/book/safe_copy_lines.h"
 
 #include <QDateTime>
 #include <QFileInfo>
 
 namespace soakbook::work {
+
+namespace {
+CopyLine line_of(const book::CopyFile& copy) {
+    const QFileInfo file(copy.path);
+    const QDateTime at = file.lastModified();
+    CopyLine line;
+    line.path = copy.path;
+    line.newest_entry = copy.last_seq;
+    line.seal = copy.seal;
+    line.bytes = file.size();
+    line.made = {at.toMSecsSinceEpoch(), at.offsetFromUtc() / 60};
+    return line;
+}
+} // namespace
 
 SafeCopyState safe_copy_state(const book::Workbook& workbook, const QString& folder) {
     const auto newest = book::newest_safe_copy(workbook, folder);
@@ -36,18 +51,14 @@ Outcome<SafeCopyState> make_safe_copy(const book::Workbook& workbook, const QStr
 
 std::vector<CopyLine> copies_in(const QString& folder, const QString& mark, const QString& live) {
     std::vector<CopyLine> lines;
-    for (const book::CopyFile& copy : book::copy_files(folder, mark, live)) {
-        const QFileInfo file(copy.path);
-        const QDateTime at = file.lastModified();
-        CopyLine line;
-        line.path = copy.path;
-        line.newest_entry = copy.last_seq;
-        line.seal = copy.seal;
-        line.bytes = file.size();
-        line.made = {at.toMSecsSinceEpoch(), at.offsetFromUtc() / 60};
-        lines.push_back(std::move(line));
-    }
+    for (const book::CopyFile& copy : book::copy_files(folder, mark, live))
+        lines.push_back(line_of(copy));
     return lines;
+}
+
+std::optional<CopyLine> newest_copy(const QString& folder, const QString& mark, const QString& live) {
+    const auto copy = book::newest_copy_going_on(folder, mark, live);
+    return copy ? std::optional<CopyLine>(line_of(*copy)) : std::nullopt;
 }
 
 void place_in_line(const book::Workbook& workbook, std::vector<CopyLine>& lines) {

@@ -6,6 +6,7 @@
 #include "core/work/ids.h"
 #include "core/work/outcome.h"
 
+#include <optional>
 #include <vector>
 
 namespace soakbook::work {
@@ -36,6 +37,10 @@ std::vector<CopyLine> copies_in(const QString& folder, const QString& mark, cons
 void place_in_line(const book::Workbook& workbook, std::vector<CopyLine>& lines);
 /// Both at once.
 std::vector<CopyLine> safe_copies(const book::Workbook& workbook, const QString& folder);
+
+/// The copy to go back to where the workbook itself cannot be asked: the newest of a state that was not left behind. Nothing
+/// when there is none.
+std::optional<CopyLine> newest_copy(const QString& folder, const QString& mark, const QString& live);
 
 /// What tells this workbook's copies from those of others, by name.
 QString mark_of_copies(const book::Workbook& workbook);

@@ -2,11 +2,13 @@
 // A safe copy put in the workbook's place: the present file is kept, codes on labels stay given, and the history says so.
 #include "core/book/restore.h"
 #include "core/book/history.h"
+#include "core/book/safe_copy_lines.h"
 #include "core/book/verify.h"
 #include "shelf.h"
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 
 namespace soakbook::tests {
 
@@ -101,8 +103,6 @@ TEST_F(Restoring, is_told_in_the_history_with_its_reason_and_sealed) {
     EXPECT_EQ((*opened)->last_seq(), restored->last_seq);
     EXPECT_EQ(newest_seal((*opened)->db()), restored->head);
     EXPECT_EQ(restored->head.last_seq, restored->last_seq);
-    // Also where there is no code to carry over.
-    opened->get()->undo_stack();
 }
 
 TEST_F(Restoring, goes_on_from_the_copy_and_can_be_put_back_itself) {
@@ -125,6 +125,36 @@ TEST_F(Restoring, goes_on_from_the_copy_and_can_be_put_back_itself) {
     const auto opened = Workbook::open(shelf.path());
     EXPECT_EQ((*opened)->last_seq(), seq_left + 1) << "all that had been left behind, and one entry that says so";
     EXPECT_TRUE(verify(shelf.path()).sound());
+}
+
+TEST_F(Restoring, leaves_no_copy_that_was_left_behind_the_newest_one) {
+    const QString mark = mark_of_copies(shelf.book().uid());
+    const auto newest = [&] {
+        const auto copy_file = newest_copy_going_on(copies, mark, shelf.path());
+        return copy_file ? copy_file->path : QString();
+    };
+    const auto go_on = [&](int yards) {
+        const auto opened = Workbook::open(shelf.path());
+        for (int i = 0; i < yards; ++i)
+            add_yard(**opened, 10 + i);
+        return make_safe_copy(**opened, copies)->path;
+    };
+    shelf.close();
+    const QString left = go_on(30);
+    EXPECT_EQ(newest(), left);
+    ASSERT_TRUE(put_back(copy.path));
+    const QString went_on = go_on(2);
+    ASSERT_LT(QFileInfo(went_on).fileName().section(QLatin1Char(' '), -1).section(QLatin1Char('-'), 0, 0).toInt(),
+              QFileInfo(left).fileName().section(QLatin1Char(' '), -1).section(QLatin1Char('-'), 0, 0).toInt());
+    EXPECT_EQ(newest(), went_on) << "though its number is the lower one";
+    // And back again to what was left.
+    ASSERT_TRUE(put_back(left));
+    const QString again = go_on(1);
+    EXPECT_EQ(newest(), again);
+    ASSERT_TRUE(put_back(went_on));
+    EXPECT_EQ(newest(), again) << "no copy of the newest state yet";
+    const QString last = go_on(1);
+    EXPECT_EQ(newest(), last);
 }
 
 TEST_F(Restoring, keeps_a_damaged_file_as_it_is) {
