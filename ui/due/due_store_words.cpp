@@ -3,6 +3,7 @@
 #include "ui/parts/figure_words.h"
 
 #include <QCoreApplication>
+#include <QDir>
 
 namespace soakbook::ui {
 
@@ -115,6 +116,24 @@ DueWords due_store_words(const work::DueRow& row, const Habits& habits) {
                 //: A button.
                 DueStoreTexts::tr("Copy now"),
                 {PlaceName::setup, QStringLiteral("safe_copies"), {}, {}}};
+    case work::DueKind::second_place: {
+        const Intent where{PlaceName::setup, QStringLiteral("safe_copies"), {}, {}};
+        if (row.subject.isEmpty())
+            return {//: A row of things to do: choose a second place for safe copies.
+                    DueStoreTexts::tr("Choose"),
+                    //: What is to be chosen.
+                    DueStoreTexts::tr("a second place for safe copies"),
+                    //: Why it is to be chosen.
+                    DueStoreTexts::tr("they all lie on this computer"), std::nullopt,
+                    //: A button.
+                    DueStoreTexts::tr("Choose or say none"), where};
+        return {//: A row of things to do: put the stick in on which the second safe copies lie.
+                DueStoreTexts::tr("Connect"), QDir::toNativeSeparators(row.subject),
+                //: Why a stick is to be put in; %1 is a day.
+                DueStoreTexts::tr("no safe copy was put there since %1").arg(row.since ? habits.day_short(row.since->local_day()) : QString()), State::near,
+                //: A button.
+                DueStoreTexts::tr("Safe copies"), where};
+    }
     default:
         return {};
     }
