@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/record_io.h"
 
+#include "core/book/kept_statements.h"
+
 #include <sqlite3.h>
 
 namespace soakbook::book::detail {
@@ -14,7 +16,8 @@ void expect_whole(const char* table, const QVariantList& values) {
         if (value.typeId() != QMetaType::QString)
             continue;
         const QString text = value.toString();
-        if (text.contains(QChar(0)) || !text.isValidUtf16())
+        // SQLite gives U+FFFE and U+FFFF, which are no letters, back as U+FFFD.
+        if (text.contains(QChar(0)) || text.contains(QChar(0xFFFE)) || text.contains(QChar(0xFFFF)) || !text.isValidUtf16())
             throw LawBroken(SQLITE_CONSTRAINT, std::string("law 9: a text that the history cannot hold whole, in ") + table);
     }
 }
@@ -26,7 +29,7 @@ qint64 insert_row(const QSqlDatabase& db, const char* table, const QStringList& 
     QStringList marks;
     for (qsizetype i = 0; i < names.size(); ++i)
         marks << QStringLiteral("?");
-    Statement s(db, QStringLiteral("INSERT INTO %1(%2) VALUES(%3)").arg(QLatin1String(table), names.join(QLatin1Char(',')), marks.join(QLatin1Char(','))));
+    Statement& s = kept_statement(db, QStringLiteral("INSERT INTO %1(%2) VALUES(%3)").arg(QLatin1String(table), names.join(QLatin1Char(',')), marks.join(QLatin1Char(','))));
     for (const QVariant& v : values)
         s.bind(v);
     return s.run().new_id();
@@ -37,7 +40,7 @@ void update_row(const QSqlDatabase& db, const char* table, const QStringList& na
     QStringList sets;
     for (const QString& n : names)
         sets << n + QStringLiteral("=?");
-    Statement s(db, QStringLiteral("UPDATE %1 SET %2 WHERE id=?").arg(QLatin1String(table), sets.join(QLatin1Char(','))));
+    Statement& s = kept_statement(db, QStringLiteral("UPDATE %1 SET %2 WHERE id=?").arg(QLatin1String(table), sets.join(QLatin1Char(','))));
     for (const QVariant& v : values)
         s.bind(v);
     s.bind(id).run();

@@ -10,7 +10,7 @@ namespace {
 constexpr int long_ago_days = 365;
 
 bool whole(const QString& text) {
-    if (text.contains(QChar(0)))
+    if (text.contains(QChar(0)) || text.contains(QChar(0xFFFE)) || text.contains(QChar(0xFFFF)))
         return false;
     for (qsizetype i = 0; i < text.size(); ++i) {
         if (text.at(i).isLowSurrogate())

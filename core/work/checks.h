@@ -26,7 +26,7 @@ using Not = std::optional<Refusal>;
 }
 
 /// Trimmed. Refuses an empty one (missing) when it is needed, one longer than `most` (too_long), and what no file keeps
-/// exactly: a NUL or half a character (unreadable).
+/// exactly: a NUL, half a character, or what is none (unreadable).
 Outcome<QString> checked_text(const QString& text, const QString& field, int most, bool needed);
 /// The same for what a person, place or thing is called: refuses signs too that nobody sees, those that break the line or
 /// turn the letters round, since two names must differ where they are read (hidden_signs).

@@ -86,7 +86,9 @@ maths::Day from_qdate(QDate date) {
 }
 
 maths::Instant wall_instant(maths::Day day, int minutes) {
-    const QDateTime at(to_qdate(day), QTime::fromMSecsSinceStartOfDay(minutes * 60000));
+    const QDateTime said(to_qdate(day), QTime::fromMSecsSinceStartOfDay(minutes * 60000));
+    // An hour that no clock shows, on the day it is put forward, has no offset: the moment it stands for has one.
+    const QDateTime at = QDateTime::fromMSecsSinceEpoch(said.toMSecsSinceEpoch());
     return {at.toMSecsSinceEpoch(), at.offsetFromUtc() / 60};
 }
 

@@ -13,6 +13,9 @@
 #include <QTest>
 #include <QWheelEvent>
 
+#include <ctime>
+#include <utility>
+
 #include <gtest/gtest.h>
 
 namespace soakbook::ui {
@@ -27,6 +30,25 @@ protected:
     }
     Habits habits;
 };
+
+TEST_F(Fields, of_the_hour_that_is_skipped_when_clocks_go_forward_stay_on_their_day) {
+    const QByteArray zone = qgetenv("TZ");
+    // Rules as POSIX writes them: New Zealand, Central Europe, New York.
+    for (const auto& [rules, day] : {std::pair{"NZST-12NZDT,M9.5.0,M4.1.0/3", maths::day(2027, 9, 26)}, std::pair{"CET-1CEST,M3.5.0,M10.5.0/3", maths::day(2027, 3, 28)},
+                                     std::pair{"EST5EDT,M3.2.0,M11.1.0", maths::day(2027, 3, 14)}}) {
+        qputenv("TZ", rules);
+        ::tzset();
+        const maths::Instant skipped = wall_instant(day, 2 * 60 + 30);
+        EXPECT_EQ(skipped.local_day(), day) << rules;
+        EXPECT_EQ(skipped, wall_instant(day, wall_minutes(skipped))) << rules;
+        EXPECT_NE(skipped.offset_minutes, 0) << rules;
+    }
+    if (zone.isNull())
+        qunsetenv("TZ");
+    else
+        qputenv("TZ", zone);
+    ::tzset();
+}
 
 TEST_F(Fields, a_mass_is_read_as_people_write_it_and_shown_as_understood) {
     MassField field(habits, MassSize::large);
