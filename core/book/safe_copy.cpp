@@ -40,6 +40,10 @@ tl::expected<SafeCopy, NotCopied> copy_checked(const QSqlDatabase& from, const Q
         QFile::remove(copy.part);
         return tl::unexpected(copied.error());
     }
+    if (!settle_on_disk(copy.part)) {
+        QFile::remove(copy.part);
+        return tl::unexpected(NotCopied::disk_full);
+    }
     const Verdict verdict = verify(copy.part);
     copy.last_seq = verdict.last_seq;
     return name_part(copy, verdict);
@@ -60,8 +64,13 @@ std::optional<SafeCopy> made_before(const Workbook& workbook, const QString& fol
 } // namespace
 
 tl::expected<SafeCopy, NotCopied> make_safe_copy(const Workbook& workbook, const QString& folder) {
-    const auto before = made_before(workbook, folder);
-    return before ? *before : copy_afresh(workbook, folder);
+    try {
+        const auto before = made_before(workbook, folder);
+        return before ? *before : copy_afresh(workbook, folder);
+    } catch (const StoreError& error) {
+        // The workbook itself could not be read.
+        return tl::unexpected(why_not_copied(error.code));
+    }
 }
 
 tl::expected<SafeCopy, NotCopied> make_safe_copy_at(const QString& from, const QString& to) {

@@ -34,6 +34,14 @@ bool rename_part(const PartCopy& copy) {
     return !QFileInfo::exists(copy.name) && std::rename(part.constData(), name.constData()) == 0;
 }
 
+tl::expected<QString, NotCopied> mark_of(const Workbook& workbook) {
+    try {
+        return mark_of_copies(workbook.uid());
+    } catch (const StoreError& error) {
+        return tl::unexpected(why_not_copied(error.code));
+    }
+}
+
 } // namespace
 
 CopyUnderWay::CopyUnderWay(const Workbook& workbook, PartCopy copy)
@@ -47,9 +55,12 @@ CopyUnderWay::~CopyUnderWay() {
 tl::expected<std::unique_ptr<CopyUnderWay>, NotCopied> CopyUnderWay::begin(const Workbook& workbook, const QString& folder) {
     if (!QDir().mkpath(folder))
         return tl::unexpected(NotCopied::folder);
+    const auto mark = mark_of(workbook);
+    if (!mark)
+        return tl::unexpected(mark.error());
     PartCopy copy;
     copy.folder = folder;
-    copy.mark = mark_of_copies(workbook.uid());
+    copy.mark = *mark;
     copy.live = workbook.path();
     sweep_copy_parts(folder, copy.mark);
     const QString stem = QFileInfo(workbook.path()).completeBaseName();
@@ -60,8 +71,11 @@ tl::expected<std::unique_ptr<CopyUnderWay>, NotCopied> CopyUnderWay::begin(const
 tl::expected<std::unique_ptr<CopyUnderWay>, NotCopied> CopyUnderWay::begin_at(const Workbook& workbook, const QString& to) {
     if (QFileInfo::exists(to))
         return tl::unexpected(NotCopied::exists_already);
+    const auto mark = mark_of(workbook);
+    if (!mark)
+        return tl::unexpected(mark.error());
     PartCopy copy;
-    copy.mark = mark_of_copies(workbook.uid());
+    copy.mark = *mark;
     copy.live = workbook.path();
     copy.name = QFileInfo(to).absoluteFilePath();
     copy.part = copy.name + QStringLiteral(".part");
@@ -102,6 +116,11 @@ tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QS
 }
 
 Verdict check_part(const PartCopy& copy, const std::optional<VerifiedUntil>& from) {
+    if (!settle_on_disk(copy.part)) {
+        Verdict failed;
+        failed.readable = false;
+        return failed;
+    }
     Verdict verdict = verify(copy.part, from);
     const bool is_that_state = verdict.last_seq == copy.last_seq && (copy.version < 2 || verdict.until.seal == copy.head);
     if (verdict.sound() && !is_that_state) {
@@ -116,9 +135,7 @@ Verdict check_part(const PartCopy& copy, const std::optional<VerifiedUntil>& fro
 
 tl::expected<SafeCopy, NotCopied> name_part(const PartCopy& copy, const Verdict& verdict) {
     if (!verdict.sound())
-        return given_up(copy, verdict.readable ? NotCopied::check_failed : NotCopied::folder);
-    if (!sync_to_disk(copy.part))
-        return given_up(copy, NotCopied::disk_full);
+        return given_up(copy, verdict.readable ? NotCopied::check_failed : NotCopied::disk_full);
     if (copy.folder.isEmpty() && QFileInfo::exists(copy.name))
         return given_up(copy, NotCopied::exists_already);
     if (!rename_part(copy))
