@@ -2,16 +2,20 @@
 // The forms that put an entry of a batch right or make it void: Enter on its row opens them.
 #include "tests/ui/bad_input/form_case.h"
 
+#include "core/work/leftovers.h"
 #include "ui/shed/bags_table.h"
 #include "ui/shed/heat_tables.h"
 #include "ui/shed/inputs_table.h"
 #include "ui/shed/leftovers_step.h"
+#include "ui/shed/losses_table.h"
 #include "ui/shed/mix_step.h"
 #include "ui/shed/pails_table.h"
 #include "ui/shed/soak_step.h"
 #include "ui/shed/weighings_table.h"
 
 #include <QPushButton>
+
+#include <stdexcept>
 
 namespace soakbook::tests {
 
@@ -45,6 +49,17 @@ std::vector<FormCase> shed_correction_forms() {
         {"void_a_batch", "ui/shed/mix_step.cpp", button<ui::MixStep>(&House::planned, "void_batch"), {why}},
         {"correct_a_reading", "ui/shed/heat_tables.cpp", first_row<ui::ReadingsTable>(&House::warm), {{"probe", "49"}, why}},
         {"void_a_stir", "ui/shed/heat_tables.cpp", first_row<ui::StirsTable>(&House::warm), {why}},
+        {"void_a_loss", "ui/shed/losses_table.cpp",
+         [](Room& room) {
+             const auto lost = work::log_loss(room.book(), full_house().ready, work::NamedLoss::drips, maths::grams(500), {}, room.desk().doing());
+             if (!lost)
+                 throw std::runtime_error("no loss");
+             auto* table = room.show(new ui::LossesTable(room.desk()));
+             table->show_batch(room.view(full_house().ready));
+             Q_EMIT table->opened(table->rows_model()->id_at(0));
+             room.settle();
+         },
+         {why}},
         {"correct_a_soak", "ui/shed/soak_step.cpp",
          [](Room& room) {
              auto* step = room.show(new ui::SoakStep(room.desk()));

@@ -55,7 +55,7 @@ std::vector<FormCase> shed_forms() {
         {"labels_first", "ReserveForm", about<ui::ReserveForm>(&House::weighed), {{"labels", "2"}}},
         {"fill_labelled_bags", "FillForm", made_for<ui::FillForm>(&House::weighed)},
         {"pour", "PourForm", about<ui::PourForm>(&House::ready), {{"@pour_pail_1", "20"}, {"warm_and_clear", "yes"}, {"scraped", "yes"}}},
-        {"loss", "LossForm", [](Room& room) { room.show(new ui::LossForm(room.desk()))->show_batch(full_house().ready); },
+        {"loss", "LossForm", [](Room& room) { room.show(new ui::LossForm(room.desk()))->show_batch(full_house().ready, QStringLiteral("B")); },
          {{"kind", "#1"}, {"mass", "0.5"}, {"note", "on the floor"}}},
         {"close", "CloseForm", about<ui::CloseForm>(&House::ready), {}, true, false},
         {"delivery", "LotForm",

@@ -5,6 +5,7 @@
 #include "core/work/count.h"
 #include "core/work/register_view.h"
 #include "core/work/visit.h"
+#include "core/work/watch.h"
 #include "ui/papers/register_paper.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
@@ -187,11 +188,15 @@ TEST_F(Registers, a_treatment_put_right_stands_among_the_corrections_and_is_read
 TEST_F(Registers, the_file_for_a_spreadsheet_holds_a_line_for_each_treatment) {
     const QString path = folder.filePath(QStringLiteral("register.csv"));
     ui::let_answer([path](const ui::FileQuestion&) { return path; });
+    // Writing it is an entry of its own, and comes after.
+    const QByteArray expected = ui::register_csv(room.desk(), whole());
     trigger("register_csv");
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << "no file was written";
     const QByteArray written = file.readAll();
-    EXPECT_EQ(written, ui::register_csv(room.desk(), whole()));
+    EXPECT_EQ(written, expected);
+    const work::Anchor anchor = work::anchor(room.book());
+    EXPECT_FALSE(anchor.seal.isEmpty());
     const auto lines = work::treatments(room.book(), whole());
     // A head, and each treatment with its bag; nothing in the full house holds a line break.
     QList<QByteArray> rows = written.trimmed().split('\n');
