@@ -2,7 +2,7 @@
 #include "app/keeper.h"
 
 #include "app/copy_words.h"
-#include "app/second_trip.h"
+#include "app/second_keeper.h"
 #include "core/book/safe_copy.h"
 #include "core/book/safe_copy_steps.h"
 #include "ui/setup/second_place.h"
@@ -12,7 +12,6 @@
 #include <QFileInfo>
 #include <QTimer>
 
-#include <chrono>
 #include <thread>
 #include <utility>
 
@@ -23,9 +22,8 @@ namespace {
 constexpr int pieces_between = 20;
 constexpr qint64 minute_ms = 60'000;
 constexpr qint64 between_ms = 30 * minute_ms;
-constexpr qint64 again_ms = 10 * minute_ms; ///< after a failure, and to a second place that did not answer
-constexpr qint64 day_ms = 24 * 60 * minute_ms;
-constexpr qint64 week_ms = 7 * day_ms;
+constexpr qint64 again_ms = 10 * minute_ms; ///< after a failure
+constexpr qint64 week_ms = 7 * 24 * 60 * minute_ms;
 /// Half a megabyte a step: some milliseconds.
 constexpr int pages_a_step = 128;
 constexpr int most_waits = 100;
@@ -33,16 +31,12 @@ constexpr int wait_ms = 200;
 /// Up to here every copy is looked at from its first entry on; a larger one weekly, and between from what was verified before.
 constexpr qint64 small_file = 128 << 20;
 
-/// Whether so long has gone by since; a clock that was set back counts as that.
-bool is_past(const std::optional<maths::Instant>& since, qint64 ms, const maths::Instant& now) {
-    return !since || now.utc_ms - since->utc_ms >= ms || now.utc_ms < since->utc_ms;
-}
-
 } // namespace
 
 struct Keeper::Inside {
     Inside(Keeper& keeper, book::Workbook& workbook, QString to, Clock time)
-        : owner(keeper), book(workbook), folder(std::move(to)), clock(std::move(time)), mark(work::mark_of_copies(workbook)) {}
+        : owner(keeper), book(workbook), folder(std::move(to)), clock(std::move(time)), mark(work::mark_of_copies(workbook)),
+          second(mark, workbook.path(), clock) {}
 
     Keeper& owner;
     book::Workbook& book;
@@ -52,7 +46,6 @@ struct Keeper::Inside {
     std::function<void()> unsubscribe;
     QTimer every_minute;
     QTimer next_step;
-    QTimer trip_watch;
 
     // A copy under way: first its pages, then its check on `worker`, which fills `checked` and says so.
     std::unique_ptr<book::CopyUnderWay> copying;
@@ -77,11 +70,7 @@ struct Keeper::Inside {
     bool first_look = true;
     QString why_failed;
 
-    std::unique_ptr<SecondTrip> trip;
-    std::optional<book::SafeCopy> carried; ///< what the trip carries
-    std::optional<maths::Instant> trip_at;
-    std::vector<work::CopyLine> there;
-    QString why_second_failed;
+    SecondKeeper second;
 
     qint64 entries_since() const { return book.last_seq() - (newest ? newest->last_seq : 0); }
     bool is_whole_check_due() const { return is_past(ui::checked_whole(mark), week_ms, clock()); }
@@ -96,9 +85,6 @@ struct Keeper::Inside {
     void fail(book::NotCopied why);
     void end_of_copy();
     std::optional<book::VerifiedUntil> what_need_not_be_looked_at() const;
-
-    void travel(bool now);
-    void take_trip(const TripEnd& end);
 };
 
 bool Keeper::Inside::is_due() const {
@@ -198,7 +184,7 @@ void Keeper::Inside::note_good(const Checked& result) {
     pieces = 0;
     Q_EMIT owner.copied(result.verdict);
     end_of_copy();
-    travel(true);
+    second.look(newest, true);
 }
 
 // A copy may be spoilt on its way or by the disk it lies on: only when a second one is unsound, too, is it the workbook.
@@ -232,37 +218,6 @@ void Keeper::Inside::end_of_copy() {
         begin(what_need_not_be_looked_at(), next);
 }
 
-void Keeper::Inside::travel(bool now) {
-    const ui::SecondPlace place = ui::second_place();
-    if (trip || place.choice != ui::SecondPlace::Choice::folder)
-        return;
-    const ui::SecondPlaceNews before = ui::second_place_news(mark);
-    const bool is_behind = newest && (before.newest_entry != newest->last_seq || !before.answered);
-    if (!now && !is_past(trip_at, is_behind ? again_ms : day_ms, clock()))
-        return;
-    trip_at = clock();
-    carried = is_behind ? newest : std::nullopt;
-    trip = std::make_unique<SecondTrip>(TripOrder{carried, place.folder, mark, book.path()});
-    trip_watch.start(wait_ms);
-    Q_EMIT owner.news();
-}
-
-void Keeper::Inside::take_trip(const TripEnd& end) {
-    trip.reset();
-    trip_watch.stop();
-    const ui::SecondPlace place = ui::second_place();
-    why_second_failed = end.failed && place.choice == ui::SecondPlace::Choice::folder ? second_place_words(*end.failed, place.folder) : QString();
-    there = end.there;
-    if (!end.failed) {
-        ui::SecondPlaceNews news = ui::second_place_news(mark);
-        if (carried)
-            news.newest_entry = carried->last_seq;
-        news.answered = clock();
-        ui::note_second_place(mark, news);
-    }
-    Q_EMIT owner.news();
-}
-
 Keeper::Keeper(book::Workbook& workbook, QString folder, Clock clock, QObject* parent)
     : ui::CopyKeeper(parent), m_inside(std::make_unique<Inside>(*this, workbook, std::move(folder), std::move(clock))) {
     Inside& in = *m_inside;
@@ -270,10 +225,7 @@ Keeper::Keeper(book::Workbook& workbook, QString folder, Clock clock, QObject* p
     in.next_step.setSingleShot(true);
     connect(&in.next_step, &QTimer::timeout, this, [&in] { in.step(); });
     connect(&in.every_minute, &QTimer::timeout, this, &Keeper::look);
-    connect(&in.trip_watch, &QTimer::timeout, this, [&in] {
-        if (const auto end = in.trip ? in.trip->end() : std::nullopt)
-            in.take_trip(*end);
-    });
+    connect(&in.second, &SecondKeeper::news, this, &ui::CopyKeeper::news);
     in.unsubscribe = workbook.subscribe([this](const book::Changed&) {
         QMetaObject::invokeMethod(this, [this] {
             if (++m_inside->pieces == pieces_between)
@@ -310,7 +262,7 @@ void Keeper::look() {
     if (due)
         copy_now();
     else
-        in.travel(false);
+        in.second.look(in.newest, false);
 }
 
 void Keeper::send_copy(const QString& to) {
@@ -321,13 +273,7 @@ void Keeper::send_copy(const QString& to) {
         in.begin(in.what_need_not_be_looked_at(), to);
 }
 
-void Keeper::look_at_second_place() {
-    m_inside->trip.reset();
-    m_inside->there.clear();
-    m_inside->why_second_failed.clear();
-    m_inside->travel(true);
-    Q_EMIT news();
-}
+void Keeper::look_at_second_place() { m_inside->second.begin_anew(m_inside->newest); }
 
 QString Keeper::finish() {
     Inside& in = *m_inside;
@@ -346,26 +292,22 @@ QString Keeper::finish() {
         else
             words = copy_words(made.error(), in.folder);
     }
-    if (in.newest && in.newest->last_seq != ui::second_place_news(in.mark).newest_entry)
-        in.travel(true);
-    if (in.trip)
-        if (const auto end = in.trip->wait(std::chrono::seconds(3)))
-            in.take_trip(*end);
+    in.second.finish(in.newest);
     return words;
 }
 
 ui::CopyKeeper::Stage Keeper::stage() const {
     const Inside& in = *m_inside;
-    return in.copying ? Stage::copying : in.worker.joinable() ? Stage::checking : in.trip ? Stage::carrying : Stage::idle;
+    return in.copying ? Stage::copying : in.worker.joinable() ? Stage::checking : in.second.is_at_it() ? Stage::carrying : Stage::idle;
 }
 
 int Keeper::percent() const {
     const Inside& in = *m_inside;
-    return in.copying ? in.copying->percent() : in.worker.joinable() ? 100 : in.trip ? in.trip->percent() : 0;
+    return in.copying ? in.copying->percent() : in.worker.joinable() ? 100 : in.second.percent();
 }
 
 QString Keeper::failure() const { return m_inside->why_failed; }
-QString Keeper::second_failure() const { return m_inside->why_second_failed; }
-std::vector<work::CopyLine> Keeper::second_copies() const { return m_inside->there; }
+QString Keeper::second_failure() const { return m_inside->second.failure(); }
+std::vector<work::CopyLine> Keeper::second_copies() const { return m_inside->second.copies(); }
 
 } // namespace soakbook::app

@@ -157,6 +157,8 @@ tl::expected<Restored, NotRestored> restore(const RestoreRequest& request, const
             return tl::unexpected(NotRestored::folder);
         }
     }
+    if (!settle_on_disk(part.path()))
+        return tl::unexpected(NotRestored::disk_full);
     const Verdict now = verify(part.path());
     if (!now.sound() || now.last_seq != restored.last_seq)
         return tl::unexpected(now.readable ? NotRestored::copy_unsound : NotRestored::folder);

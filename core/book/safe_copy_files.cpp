@@ -47,6 +47,17 @@ maths::Day day_made(const QString& path) {
     return maths::Instant{at.toMSecsSinceEpoch(), at.offsetFromUtc() / 60}.local_day();
 }
 
+bool sync_file(const QString& path, bool let_go) {
+    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    if (file < 0)
+        return false;
+    const bool synced = ::fsync(file) == 0;
+    if (let_go)
+        ::posix_fadvise(file, 0, 0, POSIX_FADV_DONTNEED);
+    ::close(file);
+    return synced;
+}
+
 void remove_those_that_go(const std::vector<CopyFile>& files) {
     std::vector<DatedCopy> copies;
     copies.reserve(files.size());
@@ -128,13 +139,8 @@ void rotate_copies(const QString& folder, const QString& mark, const QString& ne
     }
 }
 
-bool sync_to_disk(const QString& path) {
-    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
-    if (file < 0)
-        return false;
-    const bool synced = ::fsync(file) == 0;
-    ::close(file);
-    return synced;
-}
+bool sync_to_disk(const QString& path) { return sync_file(path, false); }
+
+bool settle_on_disk(const QString& path) { return sync_file(path, true); }
 
 } // namespace soakbook::book

@@ -43,5 +43,7 @@ void rotate_copies(const QString& folder, const QString& mark, const QString& ne
 
 /// Waits until a file or the entries of a folder are on the disk.
 bool sync_to_disk(const QString& path);
+/// The same for a file, and lets go of what of it is in memory, so that it is read back from the disk.
+bool settle_on_disk(const QString& path);
 
 } // namespace soakbook::book

@@ -11,9 +11,6 @@
 #include <algorithm>
 #include <cstdio>
 
-#include <fcntl.h>
-#include <unistd.h>
-
 namespace soakbook::book {
 
 namespace {
@@ -55,17 +52,6 @@ private:
     const std::function<bool(int)>& m_go_on;
 };
 
-/// Waits until the file is on its disk, and lets go of what is in memory, so that it is read back from there.
-bool settle(const QString& path) {
-    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
-    if (file < 0)
-        return false;
-    const bool synced = ::fsync(file) == 0;
-    ::posix_fadvise(file, 0, 0, POSIX_FADV_DONTNEED);
-    ::close(file);
-    return synced;
-}
-
 tl::expected<QByteArray, NotCopied> hash_of(const QString& path, const Carrier& carrier, Pass part) {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly | QIODevice::Unbuffered))
@@ -84,7 +70,7 @@ tl::expected<void, NotCopied> carry(const QString& from, const QString& part, co
     target.close();
     if (!written)
         return tl::unexpected(written.error());
-    if (!settle(part))
+    if (!settle_on_disk(part))
         return tl::unexpected(NotCopied::disk_full);
     const auto read_back = hash_of(part, carrier, {60, 100});
     if (!read_back)

@@ -49,10 +49,10 @@ private:
 /// All of it at once, whatever lies in the folder already. With `from`, what was verified before is not looked at again.
 tl::expected<SafeCopy, NotCopied> copy_afresh(const Workbook& workbook, const QString& folder, const std::optional<VerifiedUntil>& from = {});
 
-/// The whole check of the part, and that it holds exactly what was copied. With `from`, what was verified before is not
-/// looked at again.
+/// Waits until the part is on the disk, reads it back from there for the whole check, and sees that it holds exactly what
+/// was copied. With `from`, what was verified before is not looked at again.
 Verdict check_part(const PartCopy& copy, const std::optional<VerifiedUntil>& from = {});
-/// Waits until it is on the disk, gives it its name in one step, and lets copies go that need not stay. Only for what
+/// Gives it its name in one step, and lets copies go that need not stay. Only for what
 /// check_part found sound; whatever happens, the part file is gone afterwards.
 tl::expected<SafeCopy, NotCopied> name_part(const PartCopy& copy, const Verdict& verdict);
 
