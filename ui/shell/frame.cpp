@@ -11,12 +11,14 @@
 #include "ui/shell/head.h"
 #include "ui/shell/key_sheet.h"
 #include "ui/shell/navigation.h"
+#include "ui/shell/opening_window.h"
 #include "ui/shell/who_bar.h"
 #include "ui/shell/window_place.h"
 
 #include <QApplication>
 #include <QCloseEvent>
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QShortcut>
 #include <QShowEvent>
 #include <QStackedWidget>
@@ -35,7 +37,7 @@ constexpr int text_step = 25;
 
 Frame::Frame(Desk& desk, std::vector<Place*> places, QWidget* parent)
     : QWidget(parent), m_desk(desk), m_places(std::move(places)), m_navigation(new Navigation(this)), m_head(new Head(this)),
-      m_notice(new NoticeBar({}, this)), m_who_bar(new WhoBar(this)), m_pages(new QStackedWidget(this)),
+      m_notice(new NoticeBar({}, this)), m_bars(new QVBoxLayout), m_who_bar(new WhoBar(this)), m_pages(new QStackedWidget(this)),
       m_status_line(new StatusLine(this)) {
     setWindowTitle(QStringLiteral("Soakbook"));
     m_notice->set_can_be_closed(true);
@@ -43,6 +45,7 @@ Frame::Frame(Desk& desk, std::vector<Place*> places, QWidget* parent)
     auto* page = new QVBoxLayout;
     page->setSpacing(0);
     page->addWidget(m_head);
+    page->addLayout(m_bars);
     page->addWidget(m_who_bar);
     page->addWidget(m_notice);
     page->addWidget(m_pages, 1);
@@ -186,7 +189,8 @@ void Frame::refresh_status() {
     const StatusFacts facts = m_status ? m_status() : StatusFacts{};
     //: In the status line; %1 the number of the last entry in the workbook's history
     m_status_line->set_facts(facts, m_status ? tr("Entry %1").arg(m_desk.count(facts.entries)) : QString());
-    m_status_line->set_people(m_desk.who(), m_people ? m_people() : QStringList());
+    const bool entries = !m_desk.looking();
+    m_status_line->set_people(entries ? m_desk.who() : QString(), entries && m_people ? m_people() : QStringList());
     const Place* place = current_place();
     const QString page = place != nullptr ? place->title() : QString();
     QStringList title{page, facts.workbook, QStringLiteral("Soakbook")};
@@ -210,12 +214,36 @@ void Frame::redo() {
     }
 }
 
+void Frame::set_banner(const QString& words, const std::vector<WayOn>& ways) {
+    if (m_banner != nullptr) {
+        // It may be a button of its own that asks for this.
+        m_banner->hide();
+        m_banner->deleteLater();
+        m_banner = nullptr;
+    }
+    if (words.isEmpty()) {
+        return;
+    }
+    m_banner = new NoticeBar(words, this);
+    m_banner->set_text(words);
+    m_banner->setObjectName(QStringLiteral("banner"));
+    for (const WayOn& way : ways) {
+        QPushButton* button = m_banner->add_button(way.words);
+        button->setObjectName(way.name);
+        connect(button, &QPushButton::clicked, this, [go = way.go] { go(); });
+    }
+    m_bars->addWidget(m_banner);
+}
+
 void Frame::say(const QString& words) {
     m_notice->set_text(words);
     m_notice->show();
 }
 
 void Frame::ask_who() {
+    if (m_desk.looking()) {
+        return;
+    }
     const QStringList people = m_people ? m_people() : QStringList();
     if (people.size() == 1 && m_desk.who() != people.front()) {
         m_desk.set_who(people.front());

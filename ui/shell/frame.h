@@ -12,6 +12,7 @@
 #include <set>
 #include <vector>
 
+class QBoxLayout;
 class QStackedWidget;
 
 namespace soakbook::ui {
@@ -20,6 +21,7 @@ class Desk;
 class Head;
 class Navigation;
 class NoticeBar;
+struct WayOn;
 class WhoBar;
 
 class Frame : public QWidget {
@@ -39,10 +41,14 @@ public:
     void go(const Intent& intent);
     void go_to(PlaceName place);
     Place* current_place() const;
+    /// Says under the head what is so as long as this window is open, with a button for each way on; empty words end it.
+    void set_banner(const QString& words, const std::vector<WayOn>& ways = {});
     /// Says something under the head until it is put away.
     void say(const QString& words);
     /// Asks everything again: the current page, undo, status, people.
     void refresh();
+    /// Asks the status and the people again.
+    void refresh_status();
 
     /// Where the window stood last time; off for tests and pictures.
     void restore_place();
@@ -61,7 +67,6 @@ private:
     void show_place(Place* place);
     void take_title();
     void refresh_undo();
-    void refresh_status();
     void undo();
     void redo();
     void ask_who();
@@ -75,6 +80,8 @@ private:
     Navigation* m_navigation;
     Head* m_head;
     NoticeBar* m_notice;
+    NoticeBar* m_banner = nullptr;
+    QBoxLayout* m_bars;
     WhoBar* m_who_bar;
     QStackedWidget* m_pages;
     StatusLine* m_status_line;

@@ -38,9 +38,10 @@ StatusLine::StatusLine(QWidget* parent)
 
 void StatusLine::set_facts(const StatusFacts& facts, const QString& entry_number) {
     m_workbook->setText(facts.workbook);
-    m_copy->setText(facts.safe_copy);
-    m_copy->setVisible(!facts.safe_copy.isEmpty());
-    m_copy_state = facts.copy_state;
+    const QString& news = facts.checking.isEmpty() ? facts.safe_copy : facts.checking;
+    m_copy->setText(news);
+    m_copy->setVisible(!news.isEmpty());
+    m_copy_state = facts.checking.isEmpty() ? facts.copy_state : std::optional<State>();
     paint_mark();
     m_entries->setText(entry_number);
 }

@@ -21,6 +21,7 @@ struct StatusFacts {
     QString safe_copy = {};             ///< "Safe copy 14 min ago, checked"; empty leaves it out
     std::optional<State> copy_state = {}; ///< a shape before it, where it is late or missing
     qint64 entries = 0;
+    QString checking = {};              ///< "Being looked through: 40 %", while entries wait for it; stands in place of the copy
 };
 
 class StatusLine : public QWidget {
