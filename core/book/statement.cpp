@@ -24,6 +24,9 @@ void throw_store_error(int code, const QString& text) {
     case SQLITE_NOTADB:
         throw DiskFailed(code, what);
     case SQLITE_READONLY:
+        if (code == SQLITE_READONLY_DBMOVED)
+            throw Replaced(code, what);
+        throw ReadOnly(code, what);
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
         throw ReadOnly(code, what);

@@ -39,10 +39,11 @@ std::optional<SealThen> seal_then(const QJsonValue& value) {
     const QJsonObject object = value.toObject();
     SealThen then;
     then.seal.last_seq = object[entry_key].toInteger(-1);
-    then.seal.hash = QByteArray::fromHex(object[hash_key].toString().toLatin1());
+    const QByteArray digits = object[hash_key].toString().toLatin1();
+    then.seal.hash = QByteArray::fromHex(digits);
     then.at.utc_ms = object[at_key].toInteger(-1);
     then.at.offset_minutes = object[offset_key].toInt();
-    const bool whole = then.seal.last_seq >= 0 && then.seal.hash.size() == 32 && then.at.utc_ms >= 0;
+    const bool whole = then.seal.last_seq >= 0 && then.seal.hash.size() == 32 && then.seal.hash.toHex() == digits && then.at.utc_ms >= 0;
     return whole ? std::optional<SealThen>(then) : std::nullopt;
 }
 
@@ -75,6 +76,20 @@ std::optional<Remembered> VerifiedBefore::at(const QByteArray& uid, const QStrin
     const auto places = of(uid);
     const auto found = std::find_if(places.begin(), places.end(), [&](const Remembered& r) { return r.place == place; });
     return found == places.end() ? std::nullopt : std::optional<Remembered>(*found);
+}
+
+QByteArray VerifiedBefore::uid_at(const QString& place) const {
+    QByteArray newest;
+    qint64 at_ms = -1;
+    for (const QString& name : QDir(m_folder).entryList({QStringLiteral("*.json")}, QDir::Files)) {
+        const QByteArray uid = QByteArray::fromHex(name.section(QLatin1Char('.'), 0, 0).toLatin1());
+        const auto there = at(uid, place);
+        if (there && there->seen.at.utc_ms > at_ms) {
+            at_ms = there->seen.at.utc_ms;
+            newest = uid;
+        }
+    }
+    return newest;
 }
 
 bool VerifiedBefore::write(const QByteArray& uid, const std::vector<Remembered>& places) const {

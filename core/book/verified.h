@@ -36,6 +36,9 @@ public:
     std::vector<Remembered> of(const QByteArray& uid) const;
     std::optional<Remembered> at(const QByteArray& uid, const QString& place) const;
 
+    /// Which workbook was seen last in that place; empty when none was.
+    QByteArray uid_at(const QString& place) const;
+
     /// A copy of it was found sound up to there. False when it could not be written down.
     bool note_verified(const VerifiedUntil& until, const QString& place, const maths::Instant& at) const;
     /// Its newest seal is this, by work that was done or because it was opened.

@@ -16,7 +16,7 @@ struct VerifiedBefore : ::testing::Test {
     Shelf shelf;
     QTemporaryDir folder;
     book::VerifiedBefore memory{folder.filePath(QStringLiteral("verified"))};
-    const QString place = QStringLiteral("/home/ida/treatments.soakbook");
+    const QString place = QStringLiteral("/srv/ida/treatments.soakbook");
 
     void SetUp() override { shelf.fill(); }
     VerifiedUntil now() { return {shelf.book().uid(), newest_seal_of(shelf.book())}; }
@@ -26,6 +26,7 @@ struct VerifiedBefore : ::testing::Test {
     /// Changes cells past the triggers, which stand there again afterwards as if nothing had been.
     static void spoil(const QString& path, const std::string& sql) {
         Raw raw(path);
+        ASSERT_EQ(raw.run("BEGIN"), "");
         ASSERT_EQ(raw.run("CREATE TEMP TABLE kept AS SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'"), "");
         const int triggers = std::stoi(raw.cell("SELECT count(*) FROM kept"));
         std::vector<std::string> texts;
@@ -37,6 +38,7 @@ struct VerifiedBefore : ::testing::Test {
         ASSERT_EQ(raw.run(sql), "");
         for (const std::string& text : texts)
             ASSERT_EQ(raw.run(text), "");
+        ASSERT_EQ(raw.run("COMMIT"), "");
     }
     static qint64 bad(const Verdict& verdict, Check check) {
         for (const CheckResult& r : verdict.checks)
@@ -66,6 +68,8 @@ TEST_F(VerifiedBefore, is_remembered_for_each_place_and_comes_back_as_it_was) {
     ASSERT_TRUE(memory.forget_verified(until.uid, place));
     EXPECT_FALSE(memory.at(until.uid, place)->verified);
     EXPECT_TRUE(memory.of(QByteArray(16, 'o')).empty());
+    EXPECT_EQ(memory.uid_at(place), until.uid);
+    EXPECT_TRUE(memory.uid_at(QStringLiteral("/srv/ida/other.soakbook")).isEmpty());
 }
 
 TEST_F(VerifiedBefore, a_later_verdict_does_not_take_back_what_was_seen_since) {
