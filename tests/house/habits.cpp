@@ -2,6 +2,7 @@
 #include "tests/house/habits.h"
 
 #include <algorithm>
+#include <map>
 #include <regex>
 
 namespace soakbook::house {
@@ -86,6 +87,37 @@ std::vector<Breach> too_long(const SourceFile& file) {
         return {};
     }
     return {{file.path, 0, std::to_string(lines) + " lines"}};
+}
+
+std::vector<Breach> opened_past_sqlite(const SourceFile& file) {
+    static const std::map<std::string, std::string> known{
+        {"core/book/file_header.cpp", "a workbook's first hundred bytes, before SQLite opens it"},
+        {"core/book/schema.cpp", "parts of the program"},
+        {"core/book/verified.cpp", "what is remembered of workbooks"},
+        {"core/book/page_file.h", "a damaged workbook that nobody has open"},
+        {"core/book/page_file.cpp", "a damaged workbook that nobody has open"},
+        {"core/book/other_copy.cpp", "a copy that nobody has open"},
+        {"core/book/restore.cpp", "a copy that nobody has open"},
+        {"core/book/restore_present.cpp", "a workbook that was closed"},
+        {"core/book/safe_copy_files.cpp", "safe copies and their folders"},
+        {"core/book/safe_copy_place.cpp", "safe copies on their way to another place"},
+        {"core/work/salvage.cpp", "tables that are written"},
+        {"app/lock.cpp", "the lock beside a workbook"},
+        {"app/file_place.cpp", "the list of mounts"},
+        {"app/example.cpp", "a part of the program"},
+        {"app/tour.cpp", "a workbook that nobody has open"},
+        {"app/second_trip.cpp", "safe copies on their way to another place"},
+        {"ui/parts/icons.cpp", "parts of the program"},
+        {"ui/parts/drafts.cpp", "drafts"},
+        {"ui/print/pdf_file.cpp", "papers that are written"},
+        {"ui/papers/register_csv.cpp", "tables that are written"},
+    };
+    if (!(file.is_under("core") || file.is_under("ui") || file.is_under("app")) || known.count(file.path) != 0) {
+        return {};
+    }
+    static const std::regex opens("\\bQ(Save|Temporary)?File\\s+\\w+\\s*[({;]|\\bQ(Save|Temporary)?File\\s*[({]|\\bQFile::(copy|rename|link)\\b|"
+                                  "\\b[io]?fstream\\b|\\bfopen\\b|\\bQLockFile\\b|(^|[^\\w>])::(open|creat|rename|truncate)\\s*\\(|\\bfilesystem::(copy|rename|resize)");
+    return code_that_matches(file, opens, "no file is opened past SQLite here; name it among those that are known, and why it is no open workbook");
 }
 
 std::vector<Breach> clock_below_the_edge(const SourceFile& file) {

@@ -12,6 +12,9 @@ std::vector<Breach> missing_licence_line(const SourceFile& file);
 std::vector<Breach> too_long(const SourceFile& file);
 /// The clock read elsewhere than at the edge: ui/parts/desk* and habits.cpp, ui/shell, app and the tests.
 std::vector<Breach> clock_below_the_edge(const SourceFile& file);
+/// A file opened past SQLite, except where it is known which files those are, and that none of them is a workbook that is open:
+/// closing one would drop SQLite's locks in the whole process.
+std::vector<Breach> opened_past_sqlite(const SourceFile& file);
 /// Chance drawn in maths or work, where it must come in as an argument.
 std::vector<Breach> chance_in_sums_or_work(const SourceFile& file);
 /// A text for people without a comment for the translator in the three lines before it.

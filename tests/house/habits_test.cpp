@@ -44,6 +44,19 @@ TEST(Habits, the_clock_is_read_at_the_edge_only) {
     EXPECT_TRUE(none(breaches_in_tree(clock_below_the_edge)));
 }
 
+TEST(Habits, only_sqlite_opens_a_workbook_that_is_open) {
+    for (const char* bad : {"QFile file(path);", "QFile::copy(workbook.path(), to);", "std::ifstream in(path);", "FILE* f = fopen(p, m);",
+                            "int f = ::open(p, O_RDONLY);", "QSaveFile out{path};", "::rename(a, b);", "auto f = QFile(path);", "QLockFile lock(path);"}) {
+        EXPECT_EQ(opened_past_sqlite({"core/book/x.cpp", bad}).size(), 1U) << bad;
+        EXPECT_EQ(opened_past_sqlite({"core/book/file_header.cpp", bad}).size(), 0U) << bad;
+        EXPECT_EQ(opened_past_sqlite({"tests/book/x.cpp", bad}).size(), 0U) << bad;
+    }
+    for (const char* good : {"QFile::exists(path);", "QFile::encodeName(path);", "QFileInfo info(path);", "Workbook::open(path);", "VisitPage::open(x);", "// QFile file(path);"}) {
+        EXPECT_EQ(opened_past_sqlite({"app/x.cpp", good}).size(), 0U) << good;
+    }
+    EXPECT_TRUE(none(breaches_in_tree(opened_past_sqlite)));
+}
+
 TEST(Habits, chance_comes_in_as_an_argument) {
     EXPECT_EQ(chance_in_sums_or_work({"core/maths/x.cpp", "std::random_device d;"}).size(), 1U);
     EXPECT_EQ(chance_in_sums_or_work({"core/work/x.cpp", "QRandomGenerator::global();"}).size(), 1U);
