@@ -2,6 +2,7 @@
 #include "core/book/changeset.h"
 
 #include "core/book/connection.h"
+#include "core/book/kept_statements.h"
 #include "core/book/schema.h"
 #include "core/book/statement.h"
 
@@ -111,10 +112,10 @@ void expect_one(const Statement& s) {
 void remove_row(const QSqlDatabase& db, const RowChange& row) {
     if (was_shown(db, row)) {
         if (columns_of(db, row.table).contains(QStringLiteral("void_reason")))
-            expect_one(Statement(db, QStringLiteral("UPDATE %1 SET void_reason = 'undone' WHERE id = ?").arg(row.table)).bind(row.id).run());
+            expect_one(kept_statement(db, QStringLiteral("UPDATE %1 SET void_reason = 'undone' WHERE id = ?").arg(row.table)).bind(row.id).run());
         return;
     }
-    expect_one(Statement(db, QStringLiteral("DELETE FROM %1 WHERE id = ?").arg(row.table)).bind(row.id).run());
+    expect_one(kept_statement(db, QStringLiteral("DELETE FROM %1 WHERE id = ?").arg(row.table)).bind(row.id).run());
 }
 
 void put_row_back(const QSqlDatabase& db, const RowChange& row) {
@@ -125,7 +126,7 @@ void put_row_back(const QSqlDatabase& db, const RowChange& row) {
         used << names.at(c);
         marks << QStringLiteral("?");
     }
-    Statement s(db, QStringLiteral("INSERT INTO %1(%2) VALUES(%3)").arg(row.table, used.join(QLatin1Char(',')), marks.join(QLatin1Char(','))));
+    Statement& s = kept_statement(db, QStringLiteral("INSERT INTO %1(%2) VALUES(%3)").arg(row.table, used.join(QLatin1Char(',')), marks.join(QLatin1Char(','))));
     for (const auto& [c, value] : row.old_values)
         s.bind(value);
     s.run();
@@ -139,7 +140,7 @@ void change_row_back(const QSqlDatabase& db, const RowChange& row) {
         sets << names.at(c) + QStringLiteral(" = ?");
         still << names.at(c) + QStringLiteral(" IS ?");
     }
-    Statement s(db, QStringLiteral("UPDATE %1 SET %2 WHERE id = ? AND %3").arg(row.table, sets.join(QStringLiteral(", ")), still.join(QStringLiteral(" AND "))));
+    Statement& s = kept_statement(db, QStringLiteral("UPDATE %1 SET %2 WHERE id = ? AND %3").arg(row.table, sets.join(QStringLiteral(", ")), still.join(QStringLiteral(" AND "))));
     for (const auto& [c, value] : row.new_values) {
         const int column = c;
         const auto old = std::find_if(row.old_values.begin(), row.old_values.end(), [column](const auto& o) { return o.first == column; });

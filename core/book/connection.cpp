@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/connection.h"
 
+#include "core/book/kept_statements.h"
 #include "core/book/statement.h"
 
 #include <QSqlDriver>
@@ -81,6 +82,7 @@ QSqlDatabase connect_store(const QString& path, Use use) {
 
 void disconnect_store(QSqlDatabase& db) {
     const QString name = db.connectionName();
+    forget_kept_statements(db);
     db.close();
     db = QSqlDatabase();
     QSqlDatabase::removeDatabase(name);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/changeset.h"
+#include "core/book/kept_statements.h"
 #include "core/book/outside_watch.h"
 #include "core/book/schema.h"
 #include "core/book/statement.h"
@@ -41,6 +42,7 @@ Writing::Writing(Workbook& workbook, Piece piece, Doing doing, Kind kind)
 }
 
 void Writing::give_up() {
+    forget_kept_statements(db());
     QSqlQuery(db()).exec(QStringLiteral("ROLLBACK"));
     m_open = false;
 }
@@ -99,6 +101,7 @@ void Writing::end_for_good(const std::optional<Seal>& own) {
 void Writing::commit() {
     const QByteArray changeset = m_recorder->changes.changeset();
     m_recorder.reset();
+    forget_kept_statements(db());
     run(db(), QStringLiteral("DELETE FROM now_doing"));
     const std::optional<Seal> seal = seal_changes(db());
     end_for_good(seal);
