@@ -105,14 +105,14 @@ const QStringList& tables_behind() {
     return tables;
 }
 
-bool is_behind(const book::Behind& behind, const book::Change& change) {
+bool is_behind(const book::Behind& behind, const QString& table, qint64 row) {
     const std::map<QString, const std::set<qint64>*> sets{
         {QStringLiteral("material_lot"), &behind.lots},  {QStringLiteral("batch"), &behind.batches},
         {QStringLiteral("batch_input"), &behind.inputs}, {QStringLiteral("soak"), &behind.soaks},
         {QStringLiteral("weigh_in"), &behind.weigh_ins}, {QStringLiteral("bag"), &behind.bags},
         {QStringLiteral("pail"), &behind.pails},         {QStringLiteral("batch_loss"), &behind.losses}};
-    const auto set = sets.find(change.table);
-    return set != sets.end() && set->second->count(change.row) != 0;
+    const auto set = sets.find(table);
+    return set != sets.end() && set->second->count(row) != 0;
 }
 
 } // namespace
@@ -149,20 +149,21 @@ std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const Re
     std::set<qint64> treated;
     if (!all) {
         book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {},
-                                     {},    filter.batch,     {}, filter.from, filter.to};
+                                     {},    filter.batch,     {}, filter.from, filter.to, false};
         std::set<qint64> batches;
-        for (const book::PlacementRow& row : book::placements(workbook, placed)) {
-            batches.insert(row.batch.value);
-            treated.insert(row.placement.id.value);
+        for (const auto& [placement, batch] : book::placements_and_batches(workbook, placed)) {
+            batches.insert(batch.value);
+            treated.insert(placement.value);
         }
         behind = book::behind(workbook, batches);
     }
     std::vector<CorrectionLine> lines;
-    for (const book::Change& change : book::corrections_in(workbook, tables_behind()))
-        if (all || is_behind(behind, change) ||
-            (change.table == QStringLiteral("placement") && treated.count(change.row) != 0))
-            for (CorrectionLine& line : lines_of(workbook, change))
-                lines.push_back(std::move(line));
+    const auto is_wanted = [&](const QString& table, qint64 row) {
+        return all || (table == QStringLiteral("placement") ? treated.count(row) != 0 : is_behind(behind, table, row));
+    };
+    for (const book::Change& change : book::corrections_in(workbook, tables_behind(), is_wanted))
+        for (CorrectionLine& line : lines_of(workbook, change))
+            lines.push_back(std::move(line));
     return lines;
 }
 

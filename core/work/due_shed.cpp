@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Due in the shed: what each open batch waits for, from the same view the Shed shows.
+#include "core/book/queries/batches.h"
 #include "core/work/due_rows.h"
 #include "core/work/shed_view.h"
 #include "core/work/soak_curve.h"
@@ -124,12 +125,11 @@ void soaks(DueList& list, const BatchView& batch) {
 } // namespace
 
 void due_in_shed(DueList& list) {
-    for (const BatchLine& line : batches(list.workbook, list.today)) {
-        if (line.state == BatchState::closed || line.state == BatchState::made_void)
-            continue;
-        const auto batch = batch_view(list.workbook, line.id, list.today);
+    for (const book::Batch& open : book::open_batches(list.workbook)) {
+        const auto batch = batch_view(list.workbook, open.id, list.today);
         if (!batch)
             continue;
+        const BatchLine& line = batch->line;
         if (line.state == BatchState::planned) {
             DueRow& row = add(list, DueKind::weigh_planned, list.group_of(line.day), line.day, *batch);
             row.by = line.day;

@@ -32,22 +32,7 @@ private:
     std::optional<Refusal> m_first;
 };
 
-struct Already {
-    int strips = 0;
-    maths::Day since{};
-};
-
-std::map<HiveId, Already> hanging_already(const book::Workbook& workbook) {
-    std::map<HiveId, Already> already;
-    book::PlacementFilter filter;
-    filter.hanging = true;
-    for (const book::PlacementRow& row : book::placements(workbook, filter)) {
-        Already& a = already[row.placement.hive];
-        a.since = a.strips == 0 ? row.placement.placed_on : std::min(a.since, row.placement.placed_on);
-        a.strips += row.placement.strips;
-    }
-    return already;
-}
+using Already = std::map<HiveId, book::HangingInHive>;
 
 std::optional<Refusal> past_limit_refused(const Hanging& hanging, const Shares& shares) {
     for (const auto& [id, stock] : shares.bags)
@@ -79,7 +64,7 @@ QStringList ask_of_yard(const book::Workbook& workbook, const Hanging& hanging, 
 }
 
 /// Asks about one hive: strips that hang there already, its own supers, a dose outside the rule.
-QStringList ask_of_hive(const Hanging& hanging, const HangRow& row, const std::map<HiveId, Already>& already,
+QStringList ask_of_hive(const Hanging& hanging, const HangRow& row, const Already& already,
                         Questions& questions) {
     QStringList yes;
     if (const auto found = already.find(row.hive.id); found != already.end())
@@ -140,7 +125,7 @@ Outcome<Hung> plan_hanging(const book::Workbook& workbook, const Hanging& hangin
     }
     const bool rest_refuses = figure(workbook, Figure::rest_refuses).value_or(0) == 1;
     const auto opened_days = figure(workbook, Figure::opened_days);
-    const auto already = hanging_already(workbook);
+    const auto already = book::hanging_by_hive(workbook);
     Questions questions(confirmed);
     Hung hung;
     const QStringList of_yard = ask_of_yard(workbook, hanging, doing.today(), questions);

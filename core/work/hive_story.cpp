@@ -24,12 +24,10 @@ std::vector<HiveEvent> hive_events(const book::Workbook& workbook, HiveId id) {
     const auto hive = book::fetch(workbook, id);
     if (!hive)
         return events;
-    std::map<PlacementId, maths::Instant> written;
-    for (const book::PullWritten& w : book::pulls_written(workbook))
-        written[w.placement] = w.at;
     book::PlacementFilter filter;
     filter.hive = id;
     filter.also_void = true;
+    filter.pulls_written = true;
     for (const book::PlacementRow& row : book::placements(workbook, filter)) {
         const book::Placement& p = row.placement;
         HiveEvent in;
@@ -49,8 +47,7 @@ std::vector<HiveEvent> hive_events(const book::Workbook& workbook, HiveId id) {
         out.kind = HiveEvent::Kind::strips_out;
         out.strips = p.pulled.value_or(0);
         out.missing = p.missing.value_or(0);
-        const auto when = written.find(p.id);
-        out.written_late = when != written.end() && when->second.local_day() > *p.pulled_on;
+        out.written_late = row.pull_written && row.pull_written->local_day() > *p.pulled_on;
         events.push_back(std::move(out));
     }
     for (const book::CountRow& row : book::mite_counts(workbook, id, {}, true)) {

@@ -44,8 +44,8 @@ struct MiteSum {
 class CountsOfRound {
 public:
     CountsOfRound(const book::Workbook& workbook, RoundId round, MiteCountKind kind) {
-        for (book::CountRow& row : book::mite_counts(workbook, {}, {}))
-            if (row.count.round == round && static_cast<MiteCountKind>(row.count.kind) == kind)
+        for (book::CountRow& row : book::counts_of_round(workbook, round))
+            if (static_cast<MiteCountKind>(row.count.kind) == kind)
                 m_newest_first.push_back(std::move(row.count));
     }
     /// Adds the hive when it was counted on both sides.

@@ -55,25 +55,25 @@ RegisterLine line_of(const book::PlacementRow& row) {
 } // namespace
 
 std::vector<RegisterLine> treatments(const book::Workbook& workbook, const RegisterFilter& filter) {
-    const book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {},
-                                       {},    filter.batch,     {}, filter.from, filter.to};
+    book::PlacementFilter placed{false, filter.also_void, {}, filter.yard, {}, {}, filter.batch, {}, filter.from, filter.to, true};
+    const std::vector<book::PlacementRow> rows = book::placements(workbook, placed);
+    std::set<qint64> shown;
+    for (const book::PlacementRow& row : rows)
+        shown.insert(row.placement.id.value);
     std::map<PlacementId, std::vector<CorrectionLine>> corrected;
-    for (const book::Change& change : book::corrections_in(workbook, {QStringLiteral("placement")})) {
+    const auto is_shown = [&](const QString&, qint64 id) { return shown.count(id) != 0; };
+    for (const book::Change& change : book::corrections_in(workbook, {QStringLiteral("placement")}, is_shown)) {
         auto& lines = corrected[{change.row}];
         for (CorrectionLine& line : lines_of(workbook, change))
             lines.push_back(std::move(line));
     }
-    std::map<PlacementId, maths::Instant> pulls;
-    for (const book::PullWritten& written : book::pulls_written(workbook))
-        pulls[written.placement] = written.at;
     std::vector<RegisterLine> lines;
-    for (const book::PlacementRow& row : book::placements(workbook, placed)) {
+    lines.reserve(rows.size());
+    for (const book::PlacementRow& row : rows) {
         RegisterLine line = line_of(row);
         if (const auto found = corrected.find(line.placement); found != corrected.end())
             line.corrections = found->second;
-        const auto written = pulls.find(line.placement);
-        line.pull_written_late =
-            line.pulled_on && written != pulls.end() && written->second.local_day() > *line.pulled_on;
+        line.pull_written_late = line.pulled_on && row.pull_written && row.pull_written->local_day() > *line.pulled_on;
         lines.push_back(std::move(line));
     }
     std::stable_sort(lines.begin(), lines.end(), [](const RegisterLine& a, const RegisterLine& b) {
@@ -86,9 +86,8 @@ std::vector<RegisterLine> treatments(const book::Workbook& workbook, const Regis
 
 std::vector<HiveStateLine> hive_states(const book::Workbook& workbook, const RegisterFilter& filter) {
     std::vector<HiveStateLine> lines;
-    for (const book::HiveStateRow& row : book::hives_found(workbook, filter.yard, filter.batch))
-        if ((!filter.from || row.on >= *filter.from) && (!filter.to || row.on <= *filter.to))
-            lines.push_back({row.on, row.name, row.yard, row.state, row.note});
+    for (const book::HiveStateRow& row : book::hives_found(workbook, filter.yard, filter.batch, filter.from, filter.to))
+        lines.push_back({row.on, row.name, row.yard, row.state, row.note});
     return lines;
 }
 

@@ -20,15 +20,9 @@ std::vector<RoundLine> rounds(const book::Workbook& workbook, bool also_closed) 
     std::map<RoundId, std::vector<Wanted>> wanted;
     for (Wanted& w : strips_wanted(workbook))
         wanted[w.round].push_back(std::move(w));
-    std::map<RoundId, std::vector<book::RoundStrips>> strips;
-    for (book::RoundStrips& s : book::strips_by_round(workbook))
-        strips[s.round].push_back(std::move(s));
-    std::map<RoundId, int> hives_hung;
-    std::map<HiveId, int> size;
-    for (const book::Hive& hive : book::hives_of_yard(workbook, {}))
-        size[hive.id] = hive.hives;
-    for (const auto& [round, hive] : book::hung_in_rounds(workbook))
-        hives_hung[round] += size[hive];
+    std::map<RoundId, book::RoundStrips> strips;
+    for (const book::RoundStrips& s : book::strips_by_round(workbook))
+        strips[s.round] = s;
     std::vector<RoundLine> lines;
     for (const book::Round& round : book::rounds_newest_first(workbook)) {
         if (round.closed_on && !also_closed)
@@ -44,16 +38,13 @@ std::vector<RoundLine> rounds(const book::Workbook& workbook, bool also_closed) 
             line.yards.emplace_back(y.yard, y.visited_on.has_value());
             line.yard_names << yard_names[y.yard];
         }
-        for (const book::RoundStrips& s : strips[round.id]) {
-            line.strips_in += s.in;
-            line.strips_hanging += s.hanging;
-            if (s.pull_from && (!line.pull_from || *s.pull_from < *line.pull_from))
-                line.pull_from = s.pull_from;
-            if (s.pull_by && (!line.pull_by || *s.pull_by < *line.pull_by))
-                line.pull_by = s.pull_by;
-        }
+        const book::RoundStrips& hung = strips[round.id];
+        line.strips_in = hung.in;
+        line.strips_hanging = hung.hanging;
+        line.pull_from = hung.pull_from;
+        line.pull_by = hung.pull_by;
         // What was hung is what was planned for it; what is still to be visited is planned by the rule.
-        line.hives_planned = hives_hung[round.id];
+        line.hives_planned = hung.hives;
         line.strips_planned = line.strips_in;
         for (const Wanted& w : wanted[round.id]) {
             line.hives_planned += w.hives;

@@ -42,6 +42,12 @@ std::optional<int> strips_by_rule(const maths::DoseRule& rule, const book::Hive&
 }
 
 std::vector<Wanted> strips_wanted(const book::Workbook& workbook) {
+    std::map<RoundId, std::vector<book::RoundYard>> yards;
+    for (book::RoundYard& y : book::yards_to_visit(workbook))
+        yards[y.round].push_back(std::move(y));
+    std::vector<Wanted> wanted;
+    if (yards.empty())
+        return wanted;
     std::map<YardId, std::vector<book::Hive>> by_yard;
     for (book::Hive& hive : book::hives_of_yard(workbook, {}))
         if (hive.state == book::HiveState::alive)
@@ -49,22 +55,15 @@ std::vector<Wanted> strips_wanted(const book::Workbook& workbook) {
     std::map<YardId, QString> names;
     for (const book::Yard& yard : book::yards_by_name(workbook))
         names[yard.id] = yard.name;
-    std::map<RoundId, std::vector<book::RoundYard>> yards;
-    for (book::RoundYard& y : book::yards_of_round(workbook, {}))
-        if (!y.visited_on)
-            yards[y.round].push_back(std::move(y));
-    std::vector<Wanted> wanted;
-    std::optional<std::set<std::pair<RoundId, HiveId>>> hung;
     for (const book::Round& round : book::rounds_newest_first(workbook)) {
-        if (round.closed_on || yards.find(round.id) == yards.end())
+        if (yards.find(round.id) == yards.end())
             continue;
-        if (!hung)
-            hung = book::hung_in_rounds(workbook);
+        const std::set<HiveId> hung = book::hung_in_round(workbook, round.id);
         const maths::DoseRule rule = rule_of(round);
         for (const book::RoundYard& y : yards[round.id]) {
             Wanted w{round.id, round.name, round.strip_kind, y.yard, names[y.yard], y.planned_on, 0, 0, 0};
             for (const book::Hive& hive : by_yard[y.yard]) {
-                if (hive.untreated || hung->count({round.id, hive.id}))
+                if (hive.untreated || hung.count(hive.id))
                     continue;
                 w.hives += hive.hives;
                 if (const auto strips = strips_by_rule(rule, hive))

@@ -67,16 +67,11 @@ std::optional<book::Id<Record>> in_use(const book::Workbook& workbook, book::Id<
     return first;
 }
 
-} // namespace
-
-BatchLine batch_line(const book::Workbook& workbook, const book::Batch& batch, maths::Day today) {
-    const book::BatchCounts counts = book::counts_of(workbook, batch.id, today);
+BatchLine line_with(const book::Workbook& workbook, const book::Batch& batch, const book::BatchCounts& counts) {
     BatchLine line;
     line.id = batch.id;
     line.code = batch.code;
     line.day = batch.mixed ? batch.mixed->local_day() : batch.planned_on;
-    line.tank = name_of(workbook, batch.tank);
-    line.strip_kind = name_of(workbook, batch.strip_kind);
     line.strips = counts.strips;
     line.bags = counts.bags;
     line.resting = counts.resting;
@@ -84,10 +79,30 @@ BatchLine batch_line(const book::Workbook& workbook, const book::Batch& batch, m
     return line;
 }
 
+} // namespace
+
+BatchLine batch_line(const book::Workbook& workbook, const book::Batch& batch, maths::Day today) {
+    BatchLine line = line_with(workbook, batch, book::counts_of(workbook, batch.id, today));
+    line.tank = name_of(workbook, batch.tank);
+    line.strip_kind = name_of(workbook, batch.strip_kind);
+    return line;
+}
+
 std::vector<BatchLine> batches(const book::Workbook& workbook, maths::Day today, bool also_void) {
+    std::map<VesselId, QString> vessels;
+    for (const book::Vessel& vessel : book::fetch_all<book::Vessel>(workbook))
+        vessels[vessel.id] = vessel.name;
+    std::map<StripKindId, QString> kinds;
+    for (const book::StripKind& kind : book::fetch_all<book::StripKind>(workbook))
+        kinds[kind.id] = kind.name;
+    auto counts = book::counts_of_all(workbook, today);
     std::vector<BatchLine> lines;
-    for (const book::Batch& batch : book::batches_open_first(workbook, also_void))
-        lines.push_back(batch_line(workbook, batch, today));
+    for (const book::Batch& batch : book::batches_open_first(workbook, also_void)) {
+        BatchLine line = line_with(workbook, batch, counts[batch.id]);
+        line.tank = vessels[batch.tank];
+        line.strip_kind = kinds[batch.strip_kind];
+        lines.push_back(std::move(line));
+    }
     return lines;
 }
 

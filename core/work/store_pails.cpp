@@ -51,10 +51,9 @@ PailLine line_of(const book::PailRow& row, const QStringList& set, maths::Day to
     return line;
 }
 
-std::vector<PailLine> all_lines(const book::Workbook& workbook, maths::Day today) {
+std::vector<PailLine> pail_lines(const book::Workbook& workbook, const std::vector<book::PailRow>& rows, maths::Day today) {
     const auto wait_days = figure(workbook, Figure::pail_wait_days);
     const bool always_together = figure(workbook, Figure::pails_whole).value_or(1) == 2;
-    const std::vector<book::PailRow> rows = book::all_pails(workbook);
     std::map<PourId, std::vector<const book::PailRow*>> of_pour;
     for (const book::PailRow& row : rows)
         if (!row.pail.void_reason)
@@ -76,14 +75,14 @@ std::vector<PailLine> all_lines(const book::Workbook& workbook, maths::Day today
 } // namespace
 
 std::vector<PailLine> pails(const book::Workbook& workbook, maths::Day today, bool also_gone) {
-    std::vector<PailLine> lines = all_lines(workbook, today);
+    std::vector<PailLine> lines = pail_lines(workbook, also_gone ? book::all_pails(workbook) : book::pails_of_pours_at_hand(workbook), today);
     if (!also_gone)
         std::erase_if(lines, [](const PailLine& line) { return is_gone(line.state); });
     return lines;
 }
 
 std::optional<PailLine> pail(const book::Workbook& workbook, PailId id, maths::Day today) {
-    for (PailLine& line : all_lines(workbook, today))
+    for (PailLine& line : pail_lines(workbook, book::pails_poured_with(workbook, id), today))
         if (line.id == id)
             return std::move(line);
     return std::nullopt;

@@ -43,12 +43,8 @@ Outcome<VisitPlan> plan_visit(const book::Workbook& workbook, RoundId id, YardId
     plan.meeting = times_meeting(workbook, yard, on, window->last);
     for (const YardTimeEntry& time : plan.meeting)
         plan.times << time_text(time);
-    std::map<HiveId, int> hanging;
-    book::PlacementFilter still_in;
-    still_in.hanging = true;
-    for (const book::PlacementRow& row : book::placements(workbook, still_in))
-        hanging[row.placement.hive] += row.placement.strips;
-    const auto hung = book::hung_in_rounds(workbook);
+    auto hanging = book::hanging_by_hive(workbook);
+    const std::set<HiveId> hung = book::hung_in_round(workbook, id);
     const maths::DoseRule rule = rule_of(where->round);
     std::vector<Wish> wishes;
     for (const book::Hive& hive : hives_standing(workbook, yard, on)) {
@@ -60,8 +56,8 @@ Outcome<VisitPlan> plan_visit(const book::Workbook& workbook, RoundId id, YardId
         line.hives = hive.hives;
         line.brood_boxes = hive.brood_boxes;
         line.frames_of_bees = hive.frames_of_bees;
-        line.planned = hung.count({id, hive.id}) ? std::optional(0) : strips_by_rule(rule, hive);
-        line.hanging = hanging[hive.id];
+        line.planned = hung.count(hive.id) ? std::optional(0) : strips_by_rule(rule, hive);
+        line.hanging = hanging[hive.id].strips;
         line.supers_on = hive.supers_on;
         line.untreated = hive.untreated;
         line.note = hive.note;
@@ -140,10 +136,7 @@ Outcome<VisitDone> enter_visit(book::Workbook& workbook, const VisitEntry& entry
     }
     // The yard is done when every living hive of it got its strips or was looked at.
     std::set<HiveId> done = rows->seen;
-    book::PlacementFilter of_round;
-    of_round.round = round.id;
-    for (const book::PlacementRow& row : book::placements(workbook, of_round))
-        done.insert(row.placement.hive);
+    done.merge(book::hung_in_round(workbook, round.id));
     const auto standing = hives_standing(workbook, entry.yard, rows->on);
     const bool all_done = std::all_of(standing.begin(), standing.end(), [&](const book::Hive& hive) {
         return hive.untreated || !lives_on(hive, rows->on) || done.count(hive.id);

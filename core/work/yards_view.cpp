@@ -51,10 +51,10 @@ std::map<HiveId, InHive> in_hives(const std::vector<PullLine>& lines) {
 
 /// The first day for honey after the strips that came out last; nothing where a placement had no withdrawal days
 /// copied.
-std::map<HiveId, std::optional<maths::Day>> harvest_days(const book::Workbook& workbook) {
+std::map<HiveId, std::optional<maths::Day>> harvest_days(const book::Workbook& workbook, YardId yard) {
     std::map<HiveId, std::optional<maths::Day>> days;
     std::set<HiveId> unknown;
-    for (const book::LastPulled& last : book::last_pulled(workbook)) {
+    for (const book::LastPulled& last : book::last_pulled(workbook, yard)) {
         if (!last.withdrawal_days) {
             unknown.insert(last.hive);
             continue;
@@ -101,13 +101,13 @@ std::vector<YardLine> yard_lines(const book::Workbook& workbook, maths::Day toda
 
 std::vector<HiveLine> hive_lines(const book::Workbook& workbook, YardId yard, maths::Day today) {
     const std::map<HiveId, InHive> in = in_hives(hanging(workbook, yard, today));
-    const auto harvest = harvest_days(workbook);
+    const auto harvest = harvest_days(workbook, yard);
     std::map<YardId, QString> yard_names;
     for (const book::Yard& y : book::yards_by_name(workbook))
         yard_names[y.id] = y.name;
     const auto threshold = figure(workbook, Figure::mite_threshold);
     std::map<HiveId, CountLine> counts;
-    for (const book::CountRow& row : book::newest_counts(workbook))
+    for (const book::CountRow& row : book::newest_counts(workbook, yard))
         counts.emplace(row.count.hive, line_of(row, threshold));
     std::vector<HiveLine> lines;
     for (HiveEntry& entry : hives(workbook, yard, true)) {

@@ -58,8 +58,11 @@ std::vector<BagStock> bag_stock_on_shelf(const Workbook& workbook) {
 }
 
 std::vector<BagStock> reserved_bag_labels(const Workbook& workbook) {
-    Statement s(workbook.db(),
-                bags_query() + QStringLiteral("WHERE bag.sealed_on IS NULL AND bag.void_reason IS NULL ORDER BY bag.id"));
+    // Nothing was ever taken out of them.
+    Statement s(workbook.db(), QStringLiteral("SELECT ") + joined_columns<Bag>() +
+                                   QStringLiteral(", batch.code, strip_kind.name, 0, 0, 0 FROM bag JOIN batch ON batch.id = bag.batch_id "
+                                                  "JOIN strip_kind ON strip_kind.id = bag.strip_kind_id "
+                                                  "WHERE bag.sealed_on IS NULL AND bag.void_reason IS NULL ORDER BY bag.id"));
     return read_bags(s);
 }
 

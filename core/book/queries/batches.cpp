@@ -42,32 +42,51 @@ std::vector<Batch> batches_open_first(const Workbook& workbook, bool also_void) 
                               also_void);
 }
 
+std::vector<Batch> open_batches(const Workbook& workbook) {
+    return fetch_where<Batch>(workbook, "WHERE void_reason IS NULL AND closed_ms IS NULL ORDER BY "
+                                        "coalesce(date(mixed_ms / 1000 + mixed_off * 60, 'unixepoch'), planned_on) DESC, id DESC");
+}
+
 std::optional<Batch> newest_batch(const Workbook& workbook) {
     auto found = fetch_where<Batch>(workbook, "WHERE void_reason IS NULL ORDER BY id DESC LIMIT 1");
     return found.empty() ? std::nullopt : std::optional<Batch>(std::move(found.front()));
 }
 
-BatchCounts counts_of(const Workbook& workbook, Id<Batch> batch, maths::Day today) {
-    BatchCounts counts;
-    Statement soaks(workbook.db(),
-                    QStringLiteral("SELECT coalesce(sum(strips), 0), coalesce(sum(ended_ms IS NULL), 0) FROM soak "
-                                   "WHERE batch_id = ? AND void_reason IS NULL"));
-    soaks.bind(batch).run();
-    if (soaks.next()) {
-        counts.strips = soaks.get<int>(0);
-        counts.soaks_running = soaks.get<int>(1);
+namespace {
+
+// Of one batch where a condition says so, else of all.
+std::map<Id<Batch>, BatchCounts> count_batches(const Workbook& workbook, std::optional<Id<Batch>> one, maths::Day today) {
+    const QString of_one = one ? QStringLiteral("batch_id = ? AND ") : QString();
+    std::map<Id<Batch>, BatchCounts> counts;
+    Statement soaks(workbook.db(), QStringLiteral("SELECT batch_id, sum(strips), sum(ended_ms IS NULL) FROM soak WHERE ") + of_one +
+                                       QStringLiteral("void_reason IS NULL GROUP BY batch_id"));
+    if (one)
+        soaks.bind(*one);
+    soaks.run();
+    while (soaks.next()) {
+        BatchCounts& of = counts[soaks.get<Id<Batch>>(0)];
+        of.strips = soaks.get<int>(1);
+        of.soaks_running = soaks.get<int>(2);
     }
-    Statement bags(
-        workbook.db(),
-        QStringLiteral("SELECT coalesce(sum(packed), 0), count(*), coalesce(sum(rest_until > ?), 0) FROM bag "
-                       "WHERE batch_id = ? AND void_reason IS NULL AND sealed_on IS NOT NULL"));
-    bags.bind(today).bind(batch).run();
-    if (bags.next()) {
-        counts.strips_bagged = bags.get<int>(0);
-        counts.bags = bags.get<int>(1);
-        counts.resting = bags.get<int>(2);
+    Statement bags(workbook.db(), QStringLiteral("SELECT batch_id, sum(packed), count(*), coalesce(sum(rest_until > ?), 0) FROM bag WHERE ") + of_one +
+                                      QStringLiteral("void_reason IS NULL AND sealed_on IS NOT NULL GROUP BY batch_id"));
+    bags.bind(today);
+    if (one)
+        bags.bind(*one);
+    bags.run();
+    while (bags.next()) {
+        BatchCounts& of = counts[bags.get<Id<Batch>>(0)];
+        of.strips_bagged = bags.get<int>(1);
+        of.bags = bags.get<int>(2);
+        of.resting = bags.get<int>(3);
     }
     return counts;
 }
+
+} // namespace
+
+BatchCounts counts_of(const Workbook& workbook, Id<Batch> batch, maths::Day today) { return count_batches(workbook, batch, today)[batch]; }
+
+std::map<Id<Batch>, BatchCounts> counts_of_all(const Workbook& workbook, maths::Day today) { return count_batches(workbook, {}, today); }
 
 } // namespace soakbook::book

@@ -9,6 +9,8 @@
 #include "core/book/records/reading.h"
 #include "core/book/records/stir.h"
 
+#include <map>
+
 namespace soakbook::book {
 
 // Each without void records.
@@ -23,6 +25,8 @@ std::vector<Batch> batches_in_tank(const Workbook& workbook, Id<Vessel> tank);
 std::vector<Reading> dial_readings_of_tank(const Workbook& workbook, Id<Vessel> tank);
 /// Open ones first, then the newest.
 std::vector<Batch> batches_open_first(const Workbook& workbook, bool also_void);
+/// Those that are neither closed nor void, the newest first.
+std::vector<Batch> open_batches(const Workbook& workbook);
 /// The batch planned last.
 std::optional<Batch> newest_batch(const Workbook& workbook);
 
@@ -35,5 +39,7 @@ struct BatchCounts {
     int resting = 0;       ///< bags that still rest on `today`
 };
 BatchCounts counts_of(const Workbook& workbook, Id<Batch> batch, maths::Day today);
+/// The same of every batch that has any.
+std::map<Id<Batch>, BatchCounts> counts_of_all(const Workbook& workbook, maths::Day today);
 
 } // namespace soakbook::book

@@ -26,24 +26,37 @@ std::vector<CountRow> read_counts(Statement& s) {
 } // namespace
 
 std::vector<CountRow> mite_counts(const Workbook& workbook, Id<Hive> hive, Id<Yard> yard, bool also_void) {
-    Statement s(
-        workbook.db(),
-        counts_query() +
-            QStringLiteral(
-                "WHERE (mite_count.hive_id = ? OR ? = 0) AND (hive.yard_id = ? OR ? = 0) "
-                "AND (mite_count.void_reason IS NULL OR ?) ORDER BY mite_count.on_day DESC, mite_count.id DESC"));
-    s.bind(hive).bind(hive).bind(yard).bind(yard).bind(also_void);
+    QStringList conditions;
+    if (hive)
+        conditions << QStringLiteral("mite_count.hive_id = ?");
+    if (yard)
+        conditions << QStringLiteral("hive.yard_id = ?");
+    if (!also_void)
+        conditions << QStringLiteral("mite_count.void_reason IS NULL");
+    QString where;
+    if (!conditions.isEmpty())
+        where = QStringLiteral("WHERE ") + conditions.join(QStringLiteral(" AND "));
+    Statement s(workbook.db(), counts_query() + where + QStringLiteral(" ORDER BY mite_count.on_day DESC, mite_count.id DESC"));
+    if (hive)
+        s.bind(hive);
+    if (yard)
+        s.bind(yard);
     return read_counts(s);
 }
 
-std::vector<CountRow> newest_counts(const Workbook& workbook) {
-    Statement s(
-        workbook.db(),
-        counts_query() +
-            QStringLiteral(
-                "JOIN (SELECT id, row_number() OVER (PARTITION BY hive_id ORDER BY on_day DESC, id DESC) AS place "
-                "FROM mite_count WHERE void_reason IS NULL) newest "
-                "ON newest.id = mite_count.id AND newest.place = 1"));
+std::vector<CountRow> counts_of_round(const Workbook& workbook, Id<Round> round) {
+    Statement s(workbook.db(), counts_query() + QStringLiteral("WHERE mite_count.round_id = ? AND mite_count.void_reason IS NULL "
+                                                               "ORDER BY mite_count.on_day DESC, mite_count.id DESC"));
+    s.bind(round);
+    return read_counts(s);
+}
+
+std::vector<CountRow> newest_counts(const Workbook& workbook, Id<Yard> yard) {
+    // One look into the index a hive, instead of putting the counts of all years in order.
+    Statement s(workbook.db(), counts_query() + QStringLiteral("WHERE mite_count.id IN (SELECT (SELECT c.id FROM mite_count c WHERE c.hive_id = h.id "
+                                                               "AND c.void_reason IS NULL ORDER BY c.on_day DESC, c.id DESC LIMIT 1) "
+                                                               "FROM hive h WHERE h.yard_id = ? OR ? = 0)"));
+    s.bind(yard).bind(yard);
     return read_counts(s);
 }
 

@@ -18,12 +18,15 @@ std::vector<YardTime> times_of_yard(const Workbook& workbook, Id<Yard> yard) {
 }
 
 std::vector<Hive> hives_of_yard(const Workbook& workbook, Id<Yard> yard) {
-    return fetch_where<Hive>(workbook, "WHERE (yard_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY id", yard, yard);
+    if (!yard)
+        return fetch_where<Hive>(workbook, "WHERE void_reason IS NULL ORDER BY id");
+    return fetch_where<Hive>(workbook, "WHERE yard_id = ? AND void_reason IS NULL ORDER BY id", yard);
 }
 
 std::vector<HiveMove> moves_of_hive(const Workbook& workbook, Id<Hive> hive) {
-    return fetch_where<HiveMove>(workbook, "WHERE (hive_id = ? OR ? = 0) AND void_reason IS NULL ORDER BY on_day, id",
-                                 hive, hive);
+    if (!hive)
+        return fetch_where<HiveMove>(workbook, "WHERE void_reason IS NULL ORDER BY on_day, id");
+    return fetch_where<HiveMove>(workbook, "WHERE hive_id = ? AND void_reason IS NULL ORDER BY on_day, id", hive);
 }
 
 std::vector<HiveMove> moves_after(const Workbook& workbook, maths::Day day) {

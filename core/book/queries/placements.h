@@ -5,6 +5,7 @@
 #include "core/book/record_io.h"
 #include "core/book/records/placement.h"
 
+#include <map>
 #include <set>
 
 namespace soakbook::book {
@@ -23,6 +24,7 @@ struct PlacementRow {
     maths::Day use_by{};
     std::optional<maths::Fraction> strength;
     QString round_name;
+    std::optional<maths::Instant> pull_written; ///< when its pull was last written, and on which wall; only where asked for
 };
 /// What is looked for; what is left empty does not narrow.
 struct PlacementFilter {
@@ -36,9 +38,12 @@ struct PlacementFilter {
     Id<Round> round;
     std::optional<maths::Day> from; ///< placed from
     std::optional<maths::Day> to;
+    bool pulls_written = false; ///< also reads when the pulls were written
 };
 /// In order of the day placed.
 std::vector<PlacementRow> placements(const Workbook& workbook, const PlacementFilter& filter);
+/// Their keys alone, each with the batch its strips came from, in no order.
+std::vector<std::pair<Id<Placement>, Id<Batch>>> placements_and_batches(const Workbook& workbook, const PlacementFilter& filter);
 
 /// For each hive: when strips last came out, by withdrawal days.
 struct LastPulled {
@@ -46,12 +51,13 @@ struct LastPulled {
     std::optional<int> withdrawal_days;
     maths::Day pulled_on{};
 };
-std::vector<LastPulled> last_pulled(const Workbook& workbook);
+/// Of the hives that stand in a yard (0: of all).
+std::vector<LastPulled> last_pulled(const Workbook& workbook, Id<Yard> yard = {});
 
 /// Strips in and hanging of each round, and the window of what hangs.
 struct RoundStrips {
     Id<Round> round;
-    Id<Yard> yard; ///< where they were hung
+    int hives = 0; ///< that got strips, groups counted whole
     int in = 0;
     int hanging = 0;
     std::optional<maths::Day> pull_from;
@@ -59,14 +65,14 @@ struct RoundStrips {
 };
 std::vector<RoundStrips> strips_by_round(const Workbook& workbook);
 
-/// Which hives got strips in which round.
-std::set<std::pair<Id<Round>, Id<Hive>>> hung_in_rounds(const Workbook& workbook);
+/// Which hives got strips in that round.
+std::set<Id<Hive>> hung_in_round(const Workbook& workbook, Id<Round> round);
 
-/// The day and wall on which each placement's pull was last written.
-struct PullWritten {
-    Id<Placement> placement;
-    maths::Instant at;
+/// What hangs in a hive.
+struct HangingInHive {
+    int strips = 0;
+    maths::Day since{}; ///< the earliest
 };
-std::vector<PullWritten> pulls_written(const Workbook& workbook);
+std::map<Id<Hive>, HangingInHive> hanging_by_hive(const Workbook& workbook);
 
 } // namespace soakbook::book

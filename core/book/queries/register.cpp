@@ -34,19 +34,18 @@ std::set<qint64> ids_where(const Workbook& workbook, const QString& select) {
     return ids;
 }
 
-/// When records of a table were first shown outside.
-std::map<std::pair<QString, qint64>, qint64> first_shown(const Workbook& workbook) {
-    std::map<std::pair<QString, qint64>, qint64> shown;
-    Statement s(workbook.db(), QStringLiteral("SELECT tbl, row_id, min(at_ms) FROM shown GROUP BY tbl, row_id"));
-    s.run();
-    while (s.next())
-        shown[{s.get<QString>(0), s.get<qint64>(1)}] = s.get<qint64>(2);
-    return shown;
+/// When that record was first shown outside.
+std::optional<qint64> first_shown(const Workbook& workbook, const QString& table, qint64 row) {
+    Statement s(workbook.db(), QStringLiteral("SELECT min(at_ms) FROM shown WHERE tbl = ? AND row_id = ?"));
+    s.bind(table).bind(row).run();
+    return s.next() ? s.get<std::optional<qint64>>(0) : std::nullopt;
 }
+
+bool is_taken_back(const Change& change) { return change.work.key.contains(QLatin1Char(':')); }
 
 } // namespace
 
-std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables) {
+std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables, const std::function<bool(const QString&, qint64)>& wanted) {
     QStringList quoted;
     for (const QString& table : tables)
         quoted << QStringLiteral("'%1'").arg(table);
@@ -60,18 +59,19 @@ std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& 
         while (s.next())
             rows.emplace_back(s.get<QString>(0), s.get<qint64>(1));
     }
-    const auto shown = first_shown(workbook);
+    if (wanted)
+        std::erase_if(rows, [&](const auto& row) { return !wanted(row.first, row.second); });
     std::vector<Change> found;
     for (const auto& row : rows) {
-        const auto first = shown.find(row);
-        for (Change& change : history_of(workbook, row.first, row.second)) {
+        std::vector<Change> changes = history_of(workbook, row.first, row.second);
+        const bool any_taken_back = std::any_of(changes.begin(), changes.end(), is_taken_back);
+        const auto first = any_taken_back ? first_shown(workbook, row.first, row.second) : std::nullopt;
+        for (Change& change : changes) {
             if (change.what != ChangeWhat::changed)
                 continue;
-            const qsizetype colon = change.work.key.indexOf(QLatin1Char(':'));
-            const bool taken_back = colon >= 0;
-            const bool was_shown = first != shown.end() && first->second <= change.at.utc_ms;
-            if (taken_back ? was_shown || correcting_work().contains(change.work.key.mid(colon + 1))
-                           : !change.why.isEmpty())
+            const bool was_shown = first && *first <= change.at.utc_ms;
+            const QString key = change.work.key.section(QLatin1Char(':'), 1);
+            if (is_taken_back(change) ? was_shown || correcting_work().contains(key) : !change.why.isEmpty())
                 found.push_back(std::move(change));
         }
     }
@@ -158,7 +158,11 @@ QString name_of(const Workbook& workbook, const QString& table, qint64 id) {
     return s.next() ? s.get<QString>(0) : QString();
 }
 
-std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, Id<Batch> batch) {
+std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, Id<Batch> batch, std::optional<maths::Day> from,
+                                      std::optional<maths::Day> to) {
+    // ISO days stand in the order of their text.
+    const QString first = from ? day_text(*from) : QString();
+    const QString last = to ? day_text(*to) : QStringLiteral("9999-12-31");
     std::vector<HiveStateRow> rows;
     const auto take = [&](Statement& s) {
         s.run();
@@ -171,17 +175,18 @@ std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, I
                     QStringLiteral(
                         "SELECT hive.state_on, hive.id, hive.name, yard.name, hive.state, hive.note FROM hive "
                         "JOIN yard ON yard.id = hive.yard_id WHERE hive.state <> 'alive' AND hive.state_on IS NOT NULL "
+                        "AND hive.state_on BETWEEN ? AND ? "
                         "AND hive.void_reason IS NULL AND (hive.yard_id = ? OR ? = 0) AND (? = 0 OR EXISTS (SELECT 1 "
                         "FROM placement p "
                         "JOIN bag ON bag.id = p.bag_id WHERE p.hive_id = hive.id AND bag.batch_id = ?))"));
-        s.bind(yard).bind(yard).bind(batch).bind(batch);
+        s.bind(first).bind(last).bind(yard).bind(yard).bind(batch).bind(batch);
         take(s);
     }
     if (!batch) {
         // Where a hive stood on the day of the visit: in the yard it left by its first move after it, else where it
         // stands.
         const QString common = QStringLiteral(
-            "JOIN yard ON yard.id = ry.yard_id WHERE ry.void_reason IS NULL AND ry.visited_on IS NOT NULL "
+            "JOIN yard ON yard.id = ry.yard_id WHERE ry.void_reason IS NULL AND ry.visited_on BETWEEN ? AND ? "
             "AND hive.void_reason IS NULL AND (ry.yard_id = ? OR ? = 0) "
             "AND (hive.state = 'alive' OR hive.state_on > ry.visited_on) "
             "AND NOT EXISTS (SELECT 1 FROM placement p WHERE p.hive_id = hive.id AND p.round_id = ry.round_id AND "
@@ -205,7 +210,7 @@ std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, I
                 QStringLiteral(
                     "AND NOT EXISTS (SELECT 1 FROM hive_move e WHERE e.hive_id = hive.id AND e.on_day > ry.visited_on "
                     "AND e.void_reason IS NULL AND (e.on_day, e.id) < (m.on_day, m.id))"));
-        s.bind(yard).bind(yard).bind(yard).bind(yard);
+        s.bind(first).bind(last).bind(yard).bind(yard).bind(first).bind(last).bind(yard).bind(yard);
         take(s);
     }
     std::stable_sort(rows.begin(), rows.end(),

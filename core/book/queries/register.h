@@ -6,14 +6,16 @@
 #include "core/book/records/hive.h"
 #include "core/book/records/placement.h"
 
+#include <functional>
+#include <optional>
 #include <set>
 
 namespace soakbook::book {
 
 /// Corrections, voids and their undoing: changes of rows that were there, made with a reason or by undo, of these
 /// tables, oldest first. An undo counts only where it took back one of those, or where the record had been shown
-/// outside.
-std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables);
+/// outside. With `wanted(table, row)`, of those records alone.
+std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables, const std::function<bool(const QString&, qint64)>& wanted = {});
 
 /// Records that stand behind some batches, through pails and the batches they came from.
 struct Behind {
@@ -40,7 +42,9 @@ struct HiveStateRow {
     QString state; ///< "dead", "gone", or "none_hung"
     QString note;
 };
-std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, Id<Batch> batch);
+/// From and to that day, where they are said.
+std::vector<HiveStateRow> hives_found(const Workbook& workbook, Id<Yard> yard, Id<Batch> batch, std::optional<maths::Day> from = {},
+                                      std::optional<maths::Day> to = {});
 
 /// One piece of work in the history, newest first.
 struct JournalRow {

@@ -12,5 +12,7 @@ namespace soakbook::book {
 std::vector<Round> rounds_newest_first(const Workbook& workbook);
 /// Yards of a round (0: of all rounds) that still belong to it, in the order they were chosen.
 std::vector<RoundYard> yards_of_round(const Workbook& workbook, Id<Round> round);
+/// Yards of rounds that are neither closed nor void, where strips are still to be put in.
+std::vector<RoundYard> yards_to_visit(const Workbook& workbook);
 
 } // namespace soakbook::book

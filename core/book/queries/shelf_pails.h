@@ -18,5 +18,9 @@ struct PailRow {
 };
 /// Every pail, oldest liquid first.
 std::vector<PailRow> all_pails(const Workbook& workbook);
+/// The pails of each pour of which at least one still stands there, neither used nor discarded nor void; in the same order.
+std::vector<PailRow> pails_of_pours_at_hand(const Workbook& workbook);
+/// The pails of the pour that this one came from.
+std::vector<PailRow> pails_poured_with(const Workbook& workbook, Id<Pail> pail);
 
 } // namespace soakbook::book
