@@ -116,6 +116,8 @@ void YearsPlayer::add_yard(int number, int hives, maths::Day day) {
         hive.supers_on = false;
         hive.untreated = m_wish.hives > 20 && one_in(100);
     }
+    if (number == 0 && m_wish.hives > 20)
+        counted.back().untreated = true;
     must([&](const Confirmed&) { return save_hives(m_book, counted, at(day, 11)); });
     yard.hives_made = hives;
     yard.hives_wanted = hives;

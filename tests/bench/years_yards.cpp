@@ -135,11 +135,10 @@ void YearsPlayer::count(std::size_t yard, std::optional<RoundId> round, maths::D
     const bool drop = one_in(4);
     entry.kind = drop ? MiteCountKind::drop : MiteCountKind::wash;
     const auto hives = work::hives(m_book, m_yards[yard].id);
-    for (const HiveEntry& hive : hives) {
-        if (!one_in(4) && !(entry.rows.empty() && hive.id == hives.back().id))
-            continue;
+    // Every fourth, so that the same hives are counted before and after.
+    for (std::size_t i = 0; i < hives.size(); i += 4) {
         CountEntry::Row row;
-        row.hive = hive.id;
+        row.hive = hives[i].id;
         row.mites = below(16);
         if (drop)
             row.days = 3;
