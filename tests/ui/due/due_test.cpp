@@ -71,6 +71,7 @@ const std::vector<LeadsTo>& ways() {
         {DueKind::round_short, PlaceName::shed, names({"mix_strips"})},
         {DueKind::figure_missing, PlaceName::setup, {}},
         {DueKind::safe_copy_late, PlaceName::setup, {}},
+        {DueKind::second_place, PlaceName::setup, {}},
     };
     return all;
 }
@@ -208,7 +209,8 @@ TEST_F(WholeWindow, rows_that_the_full_house_lacks_lead_to_where_their_work_is_d
         case DueKind::round_short: row.strips = 480; break;
         case DueKind::figure_missing: row.subject = QStringLiteral("mite_threshold"); break;
         case DueKind::pail_waits: row.ids = {house.pails[0].value}; break;
-        case DueKind::safe_copy_late: break;
+        case DueKind::safe_copy_late:
+        case DueKind::second_place: break;
         default: row.ids = {ready[3].value, ready[4].value}; break;
         }
         more = {row};
