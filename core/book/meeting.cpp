@@ -126,9 +126,13 @@ MetRecord TakeOver::meet_record(const RowKey& there) const {
     return record;
 }
 
-tl::expected<std::vector<MetRecord>, NotTakenOver> TakeOver::meet(const std::set<qint64>& pieces) {
+std::optional<NotTakenOver> TakeOver::left_out(const std::set<qint64>& pieces) {
     m_changes.choose(pieces);
-    if (const auto refused = stands_on_left_out())
+    return stands_on_left_out();
+}
+
+tl::expected<std::vector<MetRecord>, NotTakenOver> TakeOver::meet(const std::set<qint64>& pieces) {
+    if (const auto refused = left_out(pieces))
         return tl::unexpected(*refused);
     std::vector<MetRecord> records;
     std::set<RowKey> met;

@@ -2,10 +2,9 @@
 #include "core/book/salvage.h"
 
 #include "core/book/history_triggers.h"
-#include "core/book/page_scan.h"
+#include "core/book/history_left.h"
 #include "core/book/row_image.h"
 
-#include <QCryptographicHash>
 #include <QFileInfo>
 
 #include <algorithm>
@@ -20,125 +19,6 @@ struct SettledRow {
 };
 
 namespace {
-
-// Columns of `change`, in the order of the store.
-enum ChangeColumn : std::size_t { change_piece = 1, change_table = 11, change_row = 12, change_what = 13, change_after = 15 };
-
-struct LastChange {
-    qint64 seq = 0;
-    StoredAt at;
-    bool removed = false;
-};
-
-/// The history as far as it is left: the last change of each record, and which entries a seal proves.
-class HistoryLeft {
-public:
-    HistoryLeft(PageFile& file, const PageScan& scan) : m_file(file) {
-        read_changes(scan);
-        prove(scan);
-    }
-
-    qint64 entries() const { return static_cast<qint64>(m_seqs.size()); }
-    qint64 highest() const { return m_highest; }
-    bool is_whole() const { return m_whole_from <= 1; }
-    /// Whether no later entry is lost.
-    bool is_last(qint64 seq) const { return seq + 1 >= m_whole_from; }
-    bool is_proven(qint64 seq) const {
-        return std::any_of(m_proven.begin(), m_proven.end(), [seq](const auto& range) { return seq > range.first && seq <= range.second; });
-    }
-    const std::map<qint64, LastChange>& of(const QString& table) const {
-        static const std::map<qint64, LastChange> none;
-        const auto found = m_last.find(table);
-        return found == m_last.end() ? none : found->second;
-    }
-    QByteArray after(const LastChange& change) const {
-        const auto row = m_file.row(change.at);
-        return row && row->cells.size() > change_after ? row->cells[change_after].bytes : QByteArray();
-    }
-
-private:
-    void read_changes(const PageScan& scan) {
-        const auto changes = scan.rows.find(QStringLiteral("change"));
-        if (changes != scan.rows.end()) {
-            for (const FoundRow& found : changes->second) {
-                if (!m_seqs.empty() && m_seqs.back().first == found.id)
-                    continue;
-                const auto row = m_file.row(found.at);
-                if (!row || row->id < 1)
-                    continue;
-                m_seqs.emplace_back(row->id, found.at);
-                LastChange& last = m_last[QString::fromUtf8(row->cells[change_table].bytes)][row->cells[change_row].number];
-                last = {row->id, found.at, row->cells[change_what].bytes == "removed"};
-            }
-        }
-        if (!m_seqs.empty())
-            m_highest = m_seqs.back().first;
-        if (const auto counted = scan.highest.find(QStringLiteral("change")); counted != scan.highest.end())
-            m_highest = std::max(m_highest, counted->second);
-        if (const auto seals = scan.rows.find(QStringLiteral("seal")); seals != scan.rows.end() && !seals->second.empty())
-            m_highest = std::max(m_highest, seals->second.back().id);
-        m_whole_from = m_highest + 1;
-        for (auto change = m_seqs.rbegin(); change != m_seqs.rend() && change->first == m_whole_from - 1; ++change)
-            m_whole_from = change->first;
-    }
-
-    // As the seals are made: the hash before, the cells of the changes between, the closing line.
-    void prove(const PageScan& scan) {
-        const auto seals = scan.rows.find(QStringLiteral("seal"));
-        if (seals == scan.rows.end())
-            return;
-        qint64 from = 0;
-        QByteArray before = hash_before_first(scan);
-        auto change = m_seqs.begin();
-        for (const FoundRow& found : seals->second) {
-            const auto seal = m_file.row(found.at);
-            if (!seal || seal->id <= from || seal->cells.size() < 3)
-                continue;
-            QCryptographicHash hash(QCryptographicHash::Sha256);
-            hash.addData(before);
-            qint64 outside = 0;
-            for (; change != m_seqs.end() && change->first <= seal->id; ++change) {
-                const auto row = m_file.row(change->second);
-                if (!row || row->cells.size() <= change_after)
-                    continue;
-                outside += row->cells[change_piece].kind == 'n' ? 1 : 0;
-                hash.addData(canonical_of(*row));
-            }
-            hash.addData(QByteArray(QByteArray("seal ") + QByteArray::number(seal->id) + ' ' + QByteArray::number(outside)));
-            before = seal->cells[2].bytes;
-            if (hash.result() == before)
-                m_proven.emplace_back(from, seal->id);
-            from = seal->id;
-        }
-        join_proven();
-    }
-
-    void join_proven() {
-        std::vector<std::pair<qint64, qint64>> joined;
-        for (const auto& range : m_proven) {
-            if (!joined.empty() && joined.back().second == range.first)
-                joined.back().second = range.second;
-            else
-                joined.push_back(range);
-        }
-        m_proven = std::move(joined);
-    }
-
-    QByteArray hash_before_first(const PageScan& scan) const {
-        QByteArray text("soakbook");
-        if (const auto own = scan.rows.find(QStringLiteral("workbook")); own != scan.rows.end() && !own->second.empty())
-            if (const auto row = m_file.row(own->second.front().at))
-                text += canonical_of(*row);
-        return QCryptographicHash::hash(text, QCryptographicHash::Sha256);
-    }
-
-    PageFile& m_file;
-    std::vector<std::pair<qint64, StoredAt>> m_seqs;
-    std::map<QString, std::map<qint64, LastChange>> m_last;
-    std::vector<std::pair<qint64, qint64>> m_proven; ///< after the first, up to the second
-    qint64 m_highest = 0;
-    qint64 m_whole_from = 1;
-};
 
 std::optional<StoredRow> row_of_image(const QStringList& columns, const QByteArray& image) {
     const Cells cells = read_cells(QString::fromUtf8(image));
@@ -188,7 +68,8 @@ public:
             change = last ? std::next(change) : change;
         }
         counts.rows = static_cast<qint64>(chosen.size());
-        counts.lost = m_history.is_whole() ? 0 : std::max<qint64>(0, highest - known);
+        // Each lost record takes an entry with it: a number that was damaged does not make thousands of them.
+        counts.lost = std::clamp<qint64>(highest - known, 0, std::max<qint64>(0, m_history.highest() - m_history.entries()));
         return chosen;
     }
 
@@ -288,7 +169,7 @@ SalvagedRow Salvage::row(std::size_t table, qint64 place) const {
     const QStringList& columns = m_inside->all_columns[table];
     auto stored = m_inside->file.row(chosen.at);
     if (stored && chosen.in_history)
-        stored = row_of_image(columns, stored->cells.size() > change_after ? stored->cells[change_after].bytes : QByteArray());
+        stored = row_of_image(columns, HistoryLeft::after_in(*stored));
     SalvagedRow row;
     row.sure = chosen.sure;
     for (qsizetype i = 0; i < columns.size(); ++i) {

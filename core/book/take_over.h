@@ -69,6 +69,8 @@ public:
     /// All three are to live as long as this.
     TakeOver(const Workbook& here, const OtherCopy& there, const Comparison& comparison);
 
+    /// Whether the pieces stand by themselves: why not, or nothing. Quick enough to be asked at each tick of a box.
+    std::optional<NotTakenOver> left_out(const std::set<qint64>& pieces);
     /// How each record of the chosen pieces meets this workbook, oldest first. Nothing is written.
     tl::expected<std::vector<MetRecord>, NotTakenOver> meet(const std::set<qint64>& pieces);
     /// Those of the pieces of which something is not here yet.

@@ -4,6 +4,7 @@
 #include "core/book/other_copy.h"
 #include "core/book/take_over.h"
 #include "core/book/verify.h"
+#include "core/work/checks.h"
 #include "core/work/copies.h"
 #include "core/work/facts.h"
 #include "core/work/perform.h"
@@ -68,8 +69,8 @@ static_assert(static_cast<int>(RecordMeets::taken_away) == static_cast<int>(book
 tl::unexpected<Refusal> refused(const book::NotTakenOver& why) {
     const QString field = QStringLiteral("entries/%1").arg(why.piece);
     if (why.why == book::NotTakenOver::Why::stands_on_left_out)
-        return refuse(Why::not_taken_over, field, {why.what, QString::number(why.other_piece)});
-    return refuse(Why::not_taken_over, field, {why.what});
+        return refuse(Why::not_taken_over, field, {fact(why.what), QString::number(why.other_piece)});
+    return refuse(Why::not_taken_over, field, why.what.isEmpty() ? QStringList() : QStringList(fact(why.what)));
 }
 
 } // namespace
@@ -129,6 +130,15 @@ tl::expected<std::unique_ptr<Apart>, NotCompared> Apart::open(book::Workbook& wo
 const ApartView& Apart::view() const { return m_inside->view; }
 const QString& Apart::path() const { return m_inside->there->path(); }
 
+std::optional<Refusal> Apart::left_out(const std::set<qint64>& entries) {
+    try {
+        const auto why = m_inside->work->left_out(entries);
+        return why ? std::optional(refused(*why).value()) : std::nullopt;
+    } catch (const book::StoreError&) {
+        return Refusal{Why::copy_unsound, {}, {fact(path())}, false};
+    }
+}
+
 Outcome<std::vector<RecordApart>> Apart::records(const std::set<qint64>& entries) {
     try {
         const auto met = m_inside->work->meet(entries);
@@ -146,8 +156,8 @@ Outcome<std::vector<RecordApart>> Apart::records(const std::set<qint64>& entries
 Outcome<TakenOver> Apart::take_over(const TakeOverRequest& request, const Doing& doing) {
     if (request.entries.empty())
         return refuse(Why::missing, QStringLiteral("entries"));
-    if (doing.why.trimmed().isEmpty())
-        return refuse(Why::reason_missing, QStringLiteral("why"));
+    if (const Not missing = reason_missing(doing))
+        return because(missing);
     // What comes from a damaged copy would stand here sealed as if it were sound.
     if (!book::verify(m_inside->there->read_from()).sound())
         return refuse(Why::copy_unsound, {}, {fact(path())});

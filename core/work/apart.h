@@ -120,10 +120,12 @@ public:
 
     const ApartView& view() const;
     const QString& path() const;
-    /// How the records of these entries of the other copy meet this workbook. Refuses not_taken_over (entries/KEY; facts:
-    /// what the entry stands on, the key of the entry that wrote it and was left out).
+    /// Why these entries of the other copy cannot be taken over without others: not_taken_over (entries/KEY; facts: what the
+    /// entry stands on, the key of the entry that wrote it and is left out). Nothing when they can.
+    std::optional<Refusal> left_out(const std::set<qint64>& entries);
+    /// How the records of these entries meet this workbook. Refuses as left_out says, and copy_unsound.
     Outcome<std::vector<RecordApart>> records(const std::set<qint64>& entries);
-    /// Writes them as one entry, with the reason in `doing`. Refuses missing (entries), reason_missing (why), copy_unsound
+    /// Writes them as one entry, with the reason in `doing`. Refuses missing (entries), reason_missing (reason), copy_unsound
     /// (facts: file), not_taken_over as above, or (facts: what does not fit) where a law of the house forbids one of them
     /// here; then nothing was written. Looks at the workbook anew afterwards.
     Outcome<TakenOver> take_over(const TakeOverRequest& request, const Doing& doing);

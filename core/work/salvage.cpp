@@ -81,6 +81,7 @@ struct WhatIsLeft::Inside {
     QString path;
     std::unique_ptr<book::Salvage> salvage;
     std::vector<LeftTable> tables;
+    std::vector<std::vector<std::size_t>> cells; ///< by table: which cells are shown
     std::map<QString, std::map<QString, QString>> names; ///< by table and number
 };
 
@@ -97,7 +98,16 @@ tl::expected<std::unique_ptr<WhatIsLeft>, NotSalvaged> WhatIsLeft::read(const QS
     const auto& tables = inside->salvage->tables();
     for (std::size_t t = 0; t < tables.size(); ++t) {
         const book::SalvagedTable& table = tables[t];
-        inside->tables.push_back({table.name, table.columns, table.rows, table.agreeing, table.from_history, table.unproven, table.lost});
+        // An hour has the wall's offset beside it, which says nothing by itself.
+        QStringList columns;
+        std::vector<std::size_t> cells;
+        for (qsizetype c = 0; c < table.columns.size(); ++c)
+            if (!table.columns.at(c).endsWith(QStringLiteral("_off"))) {
+                columns << table.columns.at(c);
+                cells.push_back(static_cast<std::size_t>(c));
+            }
+        inside->cells.push_back(std::move(cells));
+        inside->tables.push_back({table.name, columns, table.rows, table.agreeing, table.from_history, table.unproven, table.lost});
         const qsizetype code = table.columns.indexOf(QStringLiteral("code"));
         const qsizetype name = code >= 0 ? code : table.columns.indexOf(QStringLiteral("name"));
         if (name < 0)
@@ -118,7 +128,10 @@ qint64 WhatIsLeft::entries_there_were() const { return m_inside->salvage->entrie
 LeftRow WhatIsLeft::row(std::size_t table, qint64 place) const {
     book::SalvagedRow row = m_inside->salvage->row(table, place);
     const HowSure sure = row.sure == book::Sure::agrees ? HowSure::agrees : row.sure == book::Sure::from_history ? HowSure::from_history : HowSure::unproven;
-    return {sure, std::move(row.cells)};
+    LeftRow left{sure, {}};
+    for (const std::size_t cell : m_inside->cells[table])
+        left.cells.push_back(std::move(row.cells[cell]));
+    return left;
 }
 
 QString WhatIsLeft::spoken(std::size_t table, qsizetype column, const QString& value) const {

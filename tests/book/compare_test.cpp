@@ -213,6 +213,34 @@ TEST_F(Copies_apart, a_copy_with_a_trigger_of_someone_else_is_refused_and_nothin
     EXPECT_EQ(compared.error(), NotOpened::changed_structure);
 }
 
+// A copy that lay in a drawer since an older version is brought up aside; its own bytes stay.
+TEST(Copies_of_older_versions, are_compared_and_stay_as_they_were) {
+    for (const char* name : {"version_1.qz", "version_2.qz"}) {
+        QTemporaryDir folder;
+        QFile packed(QStringLiteral(SOAKBOOK_SOURCE_DIR "/tests/book/data/") + QLatin1String(name));
+        ASSERT_TRUE(packed.open(QIODevice::ReadOnly));
+        const QByteArray whole = qUncompress(packed.readAll());
+        const QString path = folder.filePath(QStringLiteral("now.soakbook"));
+        const QString old = folder.filePath(QStringLiteral("old.soakbook"));
+        for (const QString& to : {path, old}) {
+            QFile out(to);
+            ASSERT_TRUE(out.open(QIODevice::WriteOnly));
+            ASSERT_EQ(out.write(whole), whole.size());
+        }
+        auto here = Workbook::open(path, folder.filePath(QStringLiteral("copies")));
+        ASSERT_TRUE(here) << name;
+        const auto same = compare(**here, old);
+        ASSERT_TRUE(same) << name;
+        EXPECT_EQ(same->kinship, Kinship::same) << name;
+        enter_person(**here, "Bea", 11);
+        const auto older = compare(**here, old);
+        ASSERT_TRUE(older) << name;
+        EXPECT_EQ(older->kinship, Kinship::there_older) << name;
+        EXPECT_THAT(older->only_here, SizeIs(1)) << name;
+        EXPECT_EQ(bytes_of(old), whole) << name;
+    }
+}
+
 TEST_F(Copies_apart, what_is_no_workbook_is_said_so) {
     const auto refused = [this](const char* name, const QByteArray& content) {
         const QString path = shelf.folder() + QLatin1Char('/') + QLatin1String(name);
