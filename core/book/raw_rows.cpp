@@ -4,6 +4,9 @@
 #include "core/book/connection.h"
 #include "core/book/statement.h"
 
+#include <array>
+#include <charconv>
+
 #include <sqlite3.h>
 
 namespace soakbook::book {
@@ -43,15 +46,36 @@ QByteArray RawRows::bytes(int column) const {
     return QByteArray(static_cast<const char*>(data), sqlite3_column_bytes(m_statement, column));
 }
 
+namespace {
+// A verifier makes this text of every entry there is: nothing is allocated for a cell.
+void add_cell(QByteArray& text, char kind, const char* cell, std::size_t size) {
+    std::array<char, 24> length{};
+    const auto end = std::to_chars(length.data(), length.data() + length.size(), size).ptr;
+    text += kind;
+    text.append(length.data(), end - length.data());
+    text += ':';
+    text.append(cell, static_cast<qsizetype>(size));
+}
+} // namespace
+
 QByteArray RawRows::canonical() const {
     QByteArray text;
+    text.reserve(2048);
     const int columns = sqlite3_column_count(m_statement);
     for (int c = 0; c < columns; ++c) {
         const int type = sqlite3_column_type(m_statement, c);
-        // An integer's text is asked of a copy: a conversion in place would change what its type is.
-        const QByteArray cell = type == SQLITE_NULL ? QByteArray() : type == SQLITE_INTEGER ? QByteArray::number(number(c)) : bytes(c);
-        text += "ifsbn"[type - 1];
-        text += QByteArray::number(cell.size()) + ':' + cell;
+        const char kind = "ifsbn"[type - 1];
+        if (type == SQLITE_NULL) {
+            add_cell(text, kind, "", 0);
+        } else if (type == SQLITE_INTEGER) {
+            // Its text is not asked of SQLite: a conversion in place would change what its type is.
+            std::array<char, 24> digits{};
+            const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), number(c)).ptr;
+            add_cell(text, kind, digits.data(), static_cast<std::size_t>(end - digits.data()));
+        } else {
+            const void* data = sqlite3_column_blob(m_statement, c);
+            add_cell(text, kind, static_cast<const char*>(data), static_cast<std::size_t>(sqlite3_column_bytes(m_statement, c)));
+        }
     }
     return text;
 }

@@ -82,11 +82,12 @@ void check_growing(const QSqlDatabase& db, const QString& table, qint64 after_se
 void check_table(const QSqlDatabase& db, const QString& table, qint64 after_seq, CheckResult& result) {
     const QString image = row_image(columns_of(db, table), QStringLiteral("t"));
     // Only the entries that are asked for are read; the index of rows would lead through all of the history.
-    const QString last = QStringLiteral("(SELECT row_id, max(seq) AS seq, piece, after FROM change WHERE %1 GROUP BY row_id)")
+    const QString last = QStringLiteral("(SELECT row_id, max(seq) AS seq FROM change WHERE %1 GROUP BY row_id)")
                              .arg(after_seq == 0 ? QStringLiteral("tbl = '%1'").arg(table) : QStringLiteral("seq > %1 AND +tbl = '%2'").arg(after_seq).arg(table));
-    // A removed record has no last image and no row.
+    // Of the whole history the index tells which entries are the last ones, so that no earlier image is read. A removed
+    // record has no last image and no row.
     note_rows(db,
-              QStringLiteral("SELECT c.seq, c.piece, c.row_id FROM %1 c LEFT JOIN %2 t ON t.id = c.row_id "
+              QStringLiteral("SELECT c.seq, c.piece, c.row_id FROM %1 m CROSS JOIN change c ON c.seq = m.seq LEFT JOIN %2 t ON t.id = c.row_id "
                              "WHERE c.after IS NOT (CASE WHEN t.id IS NOT NULL THEN %3 END) ORDER BY c.seq")
                   .arg(last, table, image),
               table, result);
