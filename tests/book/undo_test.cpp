@@ -8,8 +8,7 @@
 #include "core/book/shown.h"
 #include "core/book/undo_stack.h"
 #include "shelf.h"
-
-#include <random>
+#include "wanderer.h"
 
 namespace soakbook::tests {
 
@@ -172,94 +171,6 @@ TEST(Undo, of_a_change_whose_record_changed_since_is_refused) {
     EXPECT_EQ(shelf.book().undo_stack().undo(on_day(11)).error(), NotUndone::blocked);
     EXPECT_EQ(fetch(shelf.book(), shelf.yard)->name, QStringLiteral("b"));
 }
-
-namespace {
-
-/// Random work on a book, beside the list of states it went through.
-class Wanderer {
-public:
-    explicit Wanderer(Shelf& shelf) : m_shelf(shelf), m_raw(shelf.path()) { m_states.push_back(records_of(m_raw)); }
-
-    void step() {
-        const int what = pick(10);
-        UndoStack& undo = m_shelf.book().undo_stack();
-        if (what < 3 && m_at > 0) {
-            ASSERT_TRUE(undo.undo(on_day(11)).has_value());
-            --m_at;
-        } else if (what < 5 && m_at + 1 < m_states.size()) {
-            ASSERT_TRUE(undo.redo(on_day(11)).has_value());
-            ++m_at;
-        } else {
-            m_shelf.write("work", [&](Writing& w) {
-                for (int i = 0; i <= pick(3); ++i)
-                    work(w);
-            });
-            m_states.resize(m_at + 1);
-            m_states.push_back(records_of(m_raw));
-            ++m_at;
-        }
-        ASSERT_EQ(records_of(m_raw), m_states.at(m_at));
-    }
-
-private:
-    int pick(int below) { return std::uniform_int_distribution<int>(0, below - 1)(m_random); }
-
-    void work(Writing& w) {
-        const QString name = QStringLiteral("name %1").arg(++m_names);
-        Workbook& book = m_shelf.book();
-        switch (pick(6)) {
-        case 0:
-            insert(w, Person{{}, name, pick(2) == 0});
-            break;
-        case 1: {
-            Hive h = *fetch(book, m_shelf.hive);
-            h.name = name;
-            h.frames_of_bees = pick(12);
-            insert(w, h);
-            break;
-        }
-        case 2: {
-            auto hives = fetch_all<Hive>(book);
-            Hive& h = hives[static_cast<std::size_t>(pick(static_cast<int>(hives.size())))];
-            h.note = name;
-            update(w, h);
-            break;
-        }
-        case 3: {
-            const auto hives = fetch_all<Hive>(book);
-            MiteCount count;
-            count.hive = hives[static_cast<std::size_t>(pick(static_cast<int>(hives.size())))].id;
-            count.on = first_day;
-            count.kind = CountKind::drop;
-            count.days = 1 + pick(7);
-            count.mites = pick(50);
-            insert(w, count);
-            break;
-        }
-        case 4: {
-            Bag b = *fetch(book, m_shelf.empty_label);
-            b.code = m_shelf.give(w, 'S');
-            b.note = name;
-            insert(w, b);
-            break;
-        }
-        default: {
-            Bag b = *fetch(book, m_shelf.bag);
-            b.stands = name;
-            update(w, b);
-        }
-        }
-    }
-
-    Shelf& m_shelf;
-    Raw m_raw;
-    std::mt19937 m_random{20260803};
-    std::vector<std::string> m_states;
-    std::size_t m_at = 0;
-    int m_names = 0;
-};
-
-} // namespace
 
 TEST(Undo, of_random_work_leaves_the_records_as_the_model_has_them_at_each_of_a_thousand_steps) {
     Shelf shelf;

@@ -119,5 +119,6 @@ BadDisk::~BadDisk() {
 void BadDisk::fail(Act act, int at, How how) { plan = {act, at, how, 0, false}; }
 void BadDisk::heal() { plan.at = 0; }
 bool BadDisk::came() const { return plan.came; }
+int BadDisk::seen() const { return plan.seen; }
 
 } // namespace soakbook::faults

@@ -24,6 +24,8 @@ public:
     void heal();
     /// Whether the moment came.
     bool came() const;
+    /// How many acts of that kind there were since.
+    int seen() const;
 };
 
 } // namespace soakbook::faults

@@ -69,6 +69,7 @@ void expect_told(const Tally& tally, int count) {
     EXPECT_EQ(tally.silent, 0) << tally.examples;
     EXPECT_EQ(tally.crashed, 0);
     EXPECT_EQ(tally.refused + tally.told + tally.harmless, count);
+    ::testing::Test::RecordProperty("spoilt", count);
     ::testing::Test::RecordProperty("refused", tally.refused);
     ::testing::Test::RecordProperty("told", tally.told);
     ::testing::Test::RecordProperty("harmless", tally.harmless);

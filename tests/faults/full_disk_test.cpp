@@ -9,9 +9,14 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <algorithm>
 #include <csignal>
 
+#include <sched.h>
+#include <sys/mount.h>
 #include <sys/resource.h>
+#include <sys/statvfs.h>
+#include <unistd.h>
 
 namespace soakbook::faults {
 
@@ -26,7 +31,72 @@ void allow_files_of(qint64 bytes) {
     ::setrlimit(RLIMIT_FSIZE, &limit);
 }
 
+/// A disk of its own in memory at `place`, of so many bytes, for this process alone; false where that may not be.
+bool mount_small_disk(const QString& place, qint64 bytes) {
+    const uid_t user = ::getuid();
+    if (user == 0 ? ::unshare(CLONE_NEWNS) != 0 : ::unshare(CLONE_NEWUSER | CLONE_NEWNS) != 0)
+        return false;
+    if (user != 0)
+        put(QStringLiteral("/proc/self/uid_map"), "0 " + QByteArray::number(user) + " 1");
+    const QByteArray size = "size=" + QByteArray::number(bytes);
+    return ::mount("none", "/", nullptr, MS_REC | MS_PRIVATE, nullptr) == 0 &&
+           ::mount("none", place.toUtf8().constData(), "tmpfs", 0, size.constData()) == 0;
+}
+
+qint64 room_left(const QString& place) {
+    struct statvfs at {};
+    return ::statvfs(place.toUtf8().constData(), &at) == 0 ? static_cast<qint64>(at.f_bavail * at.f_frsize) : -1;
+}
+
 } // namespace
+
+// The other kind of full: not a limit to one file, but a disk on which nothing is left. SQLite names them differently.
+TEST(FullDisk, in_truth_filled_to_every_4_kB_is_said_and_loses_nothing) {
+    const Ground ground;
+    const QString place = ground.file("small");
+    ASSERT_TRUE(QDir().mkpath(place));
+    const QString outside = ground.file("outside.soakbook");
+    (void)filled_workbook();
+    int full = 0;
+    for (int room = 0; room < cases(14, 120); ++room) {
+        Child child([&](const Child::Tell& tell) {
+            if (!mount_small_disk(place, 16 * 1024 * 1024))
+                return tell("no mount");
+            const QString path = place + QStringLiteral("/book.soakbook");
+            put(path, filled_workbook());
+            auto opened = book::Workbook::open(path);
+            const QString ballast = place + QStringLiteral("/ballast");
+            put(ballast, QByteArray(static_cast<qsizetype>(room_left(place)) - room * 4096, 'b'));
+            int n = 31;
+            try {
+                for (; n < 400; ++n) {
+                    make_entry(**opened, n);
+                    tell(std::to_string(n));
+                }
+                return tell("never full");
+            } catch (const book::DiskFull&) {
+                tell("full");
+            }
+            const bool held = bytes_of(path).size() >= filled_workbook().size();
+            QFile::remove(ballast);
+            make_entry(**opened, n);
+            tell(std::to_string(n));
+            opened->reset();
+            put(outside, bytes_of(path));
+            tell(held ? "done" : "cut");
+        });
+        auto told = child.rest();
+        ASSERT_FALSE(told.empty());
+        if (told.front() == "no mount")
+            GTEST_SKIP() << "a small disk cannot be mounted here";
+        EXPECT_EQ(told.back(), "done") << room;
+        EXPECT_EQ(std::count(told.begin(), told.end(), "full"), 1) << room;
+        full += static_cast<int>(std::count(told.begin(), told.end(), "full"));
+        expect_sound(outside, "room for " + std::to_string(room));
+        EXPECT_EQ(entries_in(outside).size(), 30 + told.size() - 2) << room;
+    }
+    RecordProperty("filled", full);
+}
 
 TEST(FullDisk, at_every_4_kB_is_said_and_loses_nothing_and_work_goes_on_when_there_is_room) {
     const Ground ground;

@@ -4,6 +4,7 @@
 #include "child.h"
 #include "core/book/schema.h"
 #include "ground.h"
+#include "open_and_list.h"
 
 #include <QFile>
 
@@ -82,6 +83,72 @@ TEST_F(StrangeFile, with_SQL_of_its_own_runs_none_of_it) {
         ASSERT_EQ(script(hostile), "") << hostile;
         EXPECT_EQ(judged(), refused(book::NotOpened::changed_structure)) << hostile;
     }
+}
+
+TEST_F(StrangeFile, that_would_keep_a_reader_busy_for_ever_is_refused_at_once) {
+    std::string nested = "CREATE VIEW v0 AS SELECT 1 AS a";
+    for (int i = 1; i < 600; ++i)
+        nested += "; CREATE VIEW v" + std::to_string(i) + " AS SELECT a FROM v" + std::to_string(i - 1) + " UNION ALL SELECT a FROM v" + std::to_string(i - 1);
+    std::string many;
+    for (int i = 0; i < 4000; ++i)
+        many += "CREATE TABLE t" + std::to_string(i) + "(a CHECK(a > 0), b UNIQUE);";
+    const std::string bomb = "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n LIMIT 1000000000) SELECT sum(i) FROM n";
+    for (const std::string& hostile :
+         {nested, many, "CREATE VIEW bomb(a) AS " + bomb, std::string("ALTER TABLE yard ADD COLUMN evil INTEGER GENERATED ALWAYS AS (length(zeroblob(900000000))) VIRTUAL"),
+          std::string("CREATE TABLE huge(a TEXT DEFAULT '") + std::string(900'000, 'x') + "')", std::string("CREATE VIRTUAL TABLE words USING fts5(a)"),
+          "CREATE TRIGGER evil AFTER INSERT ON yard WHEN (" + bomb + ") > 0 BEGIN SELECT 1; END",
+          std::string("CREATE INDEX evil ON yard(CASE WHEN length(hex(zeroblob(1000))) > 0 THEN name END)")}) {
+        put(path, filled_workbook());
+        const std::string said = script(hostile);
+        if (said.find("no such module") != std::string::npos)
+            continue;
+        ASSERT_EQ(said, "") << hostile.substr(0, 80);
+        EXPECT_EQ(judged(), refused(book::NotOpened::changed_structure)) << hostile.substr(0, 80);
+    }
+}
+
+TEST_F(StrangeFile, that_names_counts_no_disk_holds_ends_soon) {
+    // Offsets of the header from "Database File Format", sqlite.org: pages 28, first free page 32, free pages 36, largest root 52.
+    for (const int at : {28, 32, 36, 52, 20, 16}) {
+        for (const char filling : {'\xff', '\x7f', '\0'}) {
+            QByteArray bytes = filled_workbook();
+            const int size = at == 16 ? 2 : at == 20 ? 1 : 4;
+            for (int i = 0; i < size; ++i)
+                bytes[at + i] = filling;
+            put(path, bytes);
+            (void)judged(); // within ten seconds, the file as it was
+        }
+    }
+    // A row that says that it is longer than the file.
+    QByteArray bytes = filled_workbook();
+    const qsizetype name = bytes.indexOf("entry 12");
+    ASSERT_GT(name, 20);
+    for (int back = 1; back < 40; ++back) {
+        QByteArray longer = bytes;
+        longer[name - back] = '\xff';
+        put(path, longer);
+        (void)judged();
+    }
+}
+
+TEST_F(StrangeFile, with_figures_at_the_end_of_all_numbers_is_listed_or_refused) {
+    put(path, filled_workbook());
+    // Past our checks, as a program may that sets out to.
+    int written = 0;
+    for (const char* change : {"mite_count SET mites = 9223372036854775807, bees = 1", "material_lot SET amount = 9223372036854775807", "hive SET frames_of_bees = -9223372036854775807",
+                               "batch_input SET planned_mg = 9223372036854775807", "strip_kind SET dry_mg = 9223372036854775807", "weigh_in SET total_mg = 9223372036854775807",
+                               "bag SET packed = 9223372036854775807", "pail SET mass_mg = 9223372036854775807", "figure SET value = -9223372036854775807"})
+        written += script("PRAGMA ignore_check_constraints=ON; PRAGMA foreign_keys=OFF; UPDATE " + std::string(change)).empty() ? 1 : 0;
+    EXPECT_GT(written, 3);
+    const QByteArray before = bytes_of(path);
+    Child child([&](const Child::Tell& tell) {
+        ::alarm(10);
+        (void)open_and_list(path);
+        tell("listed");
+    });
+    EXPECT_EQ(child.rest(), std::vector<std::string>{"listed"});
+    EXPECT_EQ(child.died_of(), 0);
+    EXPECT_EQ(bytes_of(path), before);
 }
 
 TEST_F(StrangeFile, with_SQL_that_SQLite_itself_would_not_take_is_damaged) {
