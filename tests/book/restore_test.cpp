@@ -133,10 +133,11 @@ TEST_F(Restoring, leaves_no_copy_that_was_left_behind_the_newest_one) {
         const auto copy_file = newest_copy_going_on(copies, mark, shelf.path());
         return copy_file ? copy_file->path : QString();
     };
+    int named = 10;
     const auto go_on = [&](int yards) {
         const auto opened = Workbook::open(shelf.path());
         for (int i = 0; i < yards; ++i)
-            add_yard(**opened, 10 + i);
+            add_yard(**opened, ++named);
         return make_safe_copy(**opened, copies)->path;
     };
     shelf.close();
