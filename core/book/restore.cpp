@@ -101,9 +101,7 @@ void write_what_happened(const Writing& writing, qint64 left_seq, const QByteArr
         .bind(image(left_seq, left_seal)).bind(image(from.last_seq, from.hash)).run();
 }
 
-} // namespace
-
-tl::expected<Restored, NotRestored> restore(const RestoreRequest& request, const Doing& doing) {
+tl::expected<Restored, NotRestored> put_in_place(const RestoreRequest& request, const Doing& doing) {
     if (QFileInfo::exists(request.file) && QFileInfo(request.file).canonicalFilePath() == QFileInfo(request.copy).canonicalFilePath())
         return tl::unexpected(NotRestored::itself);
     if (const auto refused = judge_header(request.copy))
@@ -165,6 +163,19 @@ tl::expected<Restored, NotRestored> restore(const RestoreRequest& request, const
     if (!part.take_place_of(request.file))
         return tl::unexpected(NotRestored::folder);
     return restored;
+}
+
+} // namespace
+
+tl::expected<Restored, NotRestored> restore(const RestoreRequest& request, const Doing& doing) {
+    try {
+        return put_in_place(request, doing);
+    } catch (const DiskFull&) {
+        return tl::unexpected(NotRestored::disk_full);
+    } catch (const StoreError&) {
+        // The disk failed on the way; nothing was put in the place of anything.
+        return tl::unexpected(NotRestored::folder);
+    }
 }
 
 } // namespace soakbook::book

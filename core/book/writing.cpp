@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/changeset.h"
+#include "core/book/connection.h"
 #include "core/book/kept_statements.h"
 #include "core/book/outside_watch.h"
 #include "core/book/schema.h"
@@ -52,6 +53,9 @@ void Writing::begin() {
         throw LookingOnly(SQLITE_READONLY, "the workbook was opened for looking alone");
     if (m_workbook.entries_are_held())
         throw BeingChecked(SQLITE_BUSY, "the workbook is being checked");
+    // One that failed for want of memory may not have been rolled back either, for the same reason.
+    if (sqlite3_get_autocommit(static_cast<sqlite3*>(raw_handle(db()))) == 0)
+        run(db(), QStringLiteral("ROLLBACK"));
     m_workbook.m_watch->forget_what_was_read();
     run(db(), QStringLiteral("BEGIN IMMEDIATE"));
     m_open = true;

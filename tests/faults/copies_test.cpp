@@ -100,7 +100,7 @@ TEST_F(CopyPlace, that_fails_at_any_write_or_sync_leaves_no_part_and_no_name) {
                 break;
             failures += copied ? 0 : 1;
             EXPECT_TRUE(book::make_safe_copy(**opened, copies).has_value()) << at << ": done again";
-            EXPECT_NO_THROW(make_entry(**opened, 1000 + at)) << at;
+            EXPECT_NO_THROW(make_entry(**opened, 1000 + failures)) << at;
         }
     }
     RecordProperty("failures", failures);
