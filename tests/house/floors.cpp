@@ -36,6 +36,7 @@ const std::vector<Floor>& floors() {
             {"ui/print", with_below_ui({"ui/print/", "ui/parts/", "core/maths/hazard.h"})},
             {"ui/charts", with_below_ui({"ui/charts/", "ui/print/", "ui/parts/"})},
             {"ui/papers", with_below_ui({"ui/papers/", "ui/print/", "ui/charts/", "ui/parts/"})},
+            {"ui/safekeeping", with_below_ui({"ui/safekeeping/", "ui/papers/", "ui/print/", "ui/charts/", "ui/parts/"})},
             {"ui/shell", with_below_ui({"ui/", "translations/"})},
             {"tests/maths", {"tests/maths/", "core/maths/"}},
             {"tests/exchange", {"tests/exchange/", "core/exchange/", "core/maths/"}},
@@ -47,7 +48,7 @@ const std::vector<Floor>& floors() {
         };
         for (const char* place : {"due", "shed", "store", "yards", "register", "setup"}) {
             const std::string room = std::string("ui/") + place;
-            list.push_back({room, with_below_ui({room + "/", "ui/parts/", "ui/charts/", "ui/print/", "ui/papers/"})});
+            list.push_back({room, with_below_ui({room + "/", "ui/parts/", "ui/charts/", "ui/print/", "ui/papers/", "ui/safekeeping/"})});
         }
         return list;
     }();

@@ -2,6 +2,8 @@
 // The forms of Set-up, and the welcome.
 #include "tests/ui/bad_input/form_case.h"
 
+#include "core/work/setup.h"
+#include "ui/safekeeping/comparison_window.h"
 #include "ui/setup/figures_page.h"
 #include "ui/setup/habits_page.h"
 #include "ui/setup/operation_page.h"
@@ -40,6 +42,21 @@ std::vector<FormCase> setup_forms() {
         {"operation", "ui/setup/operation_page.cpp", page<ui::OperationPage>(), {{"name", "Bench apiary north"}}},
         {"figures", "ui/setup/figures_page.cpp", page<ui::FiguresPage>(), {{"rest_days", "8"}, {"source", "the label"}}},
         {"reading_and_writing", "ui/setup/habits_page.cpp", page<ui::HabitsPage>(), {}, false, false},
+        {"take_over", "ui/safekeeping/comparison_window.cpp",
+         [](Room& room) {
+             // Carried on a stick, and one person more was written down there.
+             const QString path = room.new_path();
+             QFile::remove(path);
+             if (!QFile::copy(room.path(), path))
+                 throw std::runtime_error("the workbook was not copied");
+             {
+                 auto other = book::Workbook::open(path);
+                 must(work::save_person(**other, {{}, QStringLiteral("Bea"), true}, on_day(FullHouse::today, 9)));
+             }
+             ui::open_comparison(room.desk(), path, &room.window());
+             room.settle();
+         },
+         {{"reason", "written on the road"}}},
         {"person", "ui/setup/people_page.cpp", button_of<ui::PeoplePage>("people_add"), {{"name", "Bo"}}},
         {"bin", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add"), {{"name", "bin 3"}, {"strips_held", "400"}, {"flood", "28"}}},
         {"tank", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add_tank"), {{"name", "tank 2"}, {"capacity", "60"}}},
