@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/application.h"
 #include "app/command_line.h"
 #include "app/example.h"
 #include "app/program.h"
 #include "app/scripts.h"
+#include "app/second_start.h"
 #include "app/session.h"
 #include "app/tour.h"
 
 #include <QApplication>
-#include <QFileInfo>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTextStream>
@@ -19,7 +20,7 @@ int fail(const QString& sentence) {
     return 1;
 }
 
-int run(QApplication& application, const soakbook::app::CommandLine& line) {
+int run(soakbook::app::Application& application, const soakbook::app::CommandLine& line) {
     using Wish = soakbook::app::CommandLine::Wish;
     const soakbook::app::Clock clock = soakbook::app::make_clock(line.on);
     soakbook::app::dress(application);
@@ -35,18 +36,19 @@ int run(QApplication& application, const soakbook::app::CommandLine& line) {
         return 0;
     }
     soakbook::app::Session session(clock, soakbook::app::Session::usual_copy_folder());
+    application.set_unread([&session](const soakbook::book::StoreError&) { session.say_unread(); });
     if (line.wish == Wish::example) {
         if (const auto opened = session.open_example(); !opened)
             return fail(opened.error());
-    } else if (!line.file.isEmpty()) {
-        if (const auto opened = session.open(line.file); !opened)
-            return fail(opened.error());
     } else {
-        const QString last = soakbook::app::Session::last_workbook();
-        if (last.isEmpty() || !QFileInfo::exists(last))
+        const QString file = line.file.isEmpty() ? soakbook::app::Session::last_workbook() : line.file;
+        // Another start has it open: that one comes to the front, and this one has done its work.
+        if (!file.isEmpty() && soakbook::app::SecondStart::raise_first(file))
+            return 0;
+        if (file.isEmpty())
             session.welcome();
-        else if (const auto opened = session.open(last); !opened)
-            session.welcome(opened.error());
+        else
+            session.visit(file);
     }
     return QApplication::exec();
 }
@@ -85,7 +87,7 @@ int main(int argc, char** argv) {
         QSettings::setDefaultFormat(QSettings::IniFormat);
         QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     }
-    QApplication application(argc, argv);
+    soakbook::app::Application application(argc, argv);
     try {
         return run(application, *line);
     } catch (const std::exception& broken) {
