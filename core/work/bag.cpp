@@ -16,7 +16,7 @@ namespace {
 
 constexpr int most_bags = 5'000;
 
-QString row_field(std::size_t i, const char* name) {
+QString bag_row_field(std::size_t i, const char* name) {
     return QStringLiteral("rows/%1/%2").arg(static_cast<qulonglong>(i)).arg(QLatin1String(name));
 }
 
@@ -155,7 +155,7 @@ Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& 
         if (!stands)
             return unexpected(stands.error());
         if (entry.rows.empty())
-            return refuse(Why::missing, row_field(0, "strips"));
+            return refuse(Why::missing, bag_row_field(0, "strips"));
         std::vector<book::Bag> bags;
         std::set<qint64> seen;
         int strips = 0;
@@ -163,16 +163,16 @@ Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& 
             const FillReserved::Row& row = entry.rows[i];
             auto bag = book::fetch(book, row.bag);
             if (!bag || bag->batch != entry.batch)
-                return refuse(Why::not_found, row_field(i, "bag"), bag ? QStringList{bag->code} : QStringList{});
+                return refuse(Why::not_found, bag_row_field(i, "bag"), bag ? QStringList{bag->code} : QStringList{});
             if (bag->void_reason)
-                return refuse(Why::bag_gone, row_field(i, "bag"), {bag->code});
+                return refuse(Why::bag_gone, bag_row_field(i, "bag"), {bag->code});
             if (bag->packed || !seen.insert(bag->id.value).second)
-                return refuse(Why::already_filled, row_field(i, "bag"), {bag->code});
+                return refuse(Why::already_filled, bag_row_field(i, "bag"), {bag->code});
             const auto count =
-                checked_count(row.strips.value_or(filling->kind.strips_per_bag), row_field(i, "strips"), 10'000);
+                checked_count(row.strips.value_or(filling->kind.strips_per_bag), bag_row_field(i, "strips"), 10'000);
             if (!count)
                 return unexpected(count.error());
-            if (const Not odd = odd_net(*filling, *count, row.net, row_field(i, "net"), confirmed))
+            if (const Not odd = odd_net(*filling, *count, row.net, bag_row_field(i, "net"), confirmed))
                 return because(odd);
             strips += *count;
             fill(*bag, *filling, *count, row.net);
@@ -182,7 +182,7 @@ Outcome<BagsFilled> fill_reserved(book::Workbook& workbook, const FillReserved& 
         }
         const int most = to_bag(book, entry.batch, std::nullopt);
         if (strips > most)
-            return refuse(Why::more_than_soaked, row_field(entry.rows.size() - 1, "strips"),
+            return refuse(Why::more_than_soaked, bag_row_field(entry.rows.size() - 1, "strips"),
                           {fact(strips), fact(most)});
         if (const Not bad = not_weighed_well(*filling, confirmed))
             return because(bad);
