@@ -113,6 +113,14 @@ void DraftKeeper::read_form() {
     m_write->start(write_after_ms);
 }
 
+void DraftKeeper::finish() {
+    if (m_read->isActive()) {
+        m_read->stop();
+        read_form();
+    }
+    keep_now();
+}
+
 void DraftKeeper::keep_now() {
     m_write->stop();
     if (!m_unwritten || !m_draft || drafts() == nullptr) {

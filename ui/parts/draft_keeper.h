@@ -35,6 +35,8 @@ public:
     void drop();
     /// The form begins anew with what stands in it now. What was typed before waits as a draft.
     void begin_anew();
+    /// Reads and writes what was typed last, while the fields are still there.
+    void finish();
     /// Writes what is not written yet.
     void keep_now();
 

@@ -126,22 +126,27 @@ bool put_into(QWidget& widget, const DraftPart& part) {
     return true;
 }
 
+/// Nothing where the table has no rows of ours, or none any more.
+RowsModelBase* rows_of(const RecordTable& table) {
+    return qobject_cast<RowsModelBase*>(table.model());
+}
+
 QString cell_path(const RecordTable& table, qint64 row, int column) {
     return QStringLiteral("%1/%2/%3").arg(table.objectName()).arg(row).arg(column);
 }
 
 QString cell_label(const RecordTable& table, qint64 row, int column) {
-    const int line = table.rows_model()->row_of(row);
+    const int line = rows_of(table)->row_of(row);
     const QString head = table.model()->headerData(column, Qt::Horizontal).toString();
     const QString first = line < 0 ? QString() : table.model()->index(line, 0).data().toString();
     return first.isEmpty() ? head : QString(first + QStringLiteral(", ") + head);
 }
 
 void add_cells(std::vector<DraftPart>& parts, const RecordTable& table) {
-    if (table.rows_model() == nullptr) {
+    if (rows_of(table) == nullptr) {
         return;
     }
-    std::vector<TypedCell> cells = table.rows_model()->typed_cells();
+    std::vector<TypedCell> cells = rows_of(table)->typed_cells();
     // What is being typed into an open cell is typed too.
     const auto* open = qobject_cast<const QLineEdit*>(QApplication::focusWidget());
     if (open != nullptr && table.isAncestorOf(open) && table.currentIndex().isValid() && open->isModified()) {
@@ -159,9 +164,9 @@ bool put_cell(QWidget& form, const DraftPart& part) {
     const qint64 row = part.where.section(QLatin1Char('/'), -2, -2).toLongLong();
     const int column = part.where.section(QLatin1Char('/'), -1).toInt();
     for (RecordTable* table : form.findChildren<RecordTable*>()) {
-        if (table->objectName() == table_name && table->rows_model() != nullptr && table->rows_model()->row_of(row) >= 0) {
-            const QModelIndex cell = table->rows_model()->index(table->rows_model()->row_of(row), column);
-            return table->rows_model()->setData(cell, part.says, Qt::EditRole);
+        if (table->objectName() == table_name && rows_of(*table) != nullptr && rows_of(*table)->row_of(row) >= 0) {
+            const QModelIndex cell = rows_of(*table)->index(rows_of(*table)->row_of(row), column);
+            return rows_of(*table)->setData(cell, part.says, Qt::EditRole);
         }
     }
     return false;

@@ -30,7 +30,11 @@ Drafts* Drafts::of(const QObject& desk) {
 }
 
 void Drafts::read_all() {
-    const QDir folder(m_folder);
+    QDir folder(m_folder);
+    // What a program that was killed while it wrote has left lies beside the whole one.
+    for (const QString& name : folder.entryList({QStringLiteral("*.json.??????")}, QDir::Files)) {
+        folder.remove(name);
+    }
     for (const QString& name : folder.entryList({QStringLiteral("*.json")}, QDir::Files)) {
         QFile file(folder.filePath(name));
         std::optional<Draft> draft;

@@ -101,7 +101,10 @@ FormFrame::FormFrame(const Habits& habits, const QString& title, QWidget* parent
     connect(m_again, &QTimer::timeout, this, &FormFrame::run);
 }
 
-FormFrame::~FormFrame() = default;
+FormFrame::~FormFrame() {
+    // What was typed a moment ago is still in the fields.
+    m_drafts->finish();
+}
 
 void FormFrame::set_title(const QString& title) {
     m_title->setText(title);

@@ -225,6 +225,9 @@ void FormFrame::note_cells() {
 void FormFrame::start_again() {
     m_drafts->begin_anew();
     forget_answers();
+    if (isVisible() && m_drafts->offer() != nullptr) {
+        order_tabs();
+    }
 }
 
 void FormFrame::forget_answers() {

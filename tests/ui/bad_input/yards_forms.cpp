@@ -61,7 +61,7 @@ std::vector<FormCase> yards_forms() {
              ui::open_yard_form(&room.window(), room.desk(), mill_lane(room));
              room.settle();
          },
-         {{"name", "Mill lane north"}, {"where_it_is", "by the weir"}}},
+         {{"name", "Mill lane north"}, {"where_it_is", "by the weir"}, {"reason", "mistyped"}}},
         {"times_of_a_yard", "ui/yards/yard_form.cpp",
          [](Room& room) {
              ui::open_yard_times(&room.window(), room.desk(), full_house().yard, QStringLiteral("Mill lane"));
@@ -85,7 +85,7 @@ std::vector<FormCase> yards_forms() {
              ui::open_hive_form(&room.window(), room.desk(), full_house().hives.at(1));
              room.settle();
          },
-         {{"name", "A2b"}, {"frames_of_bees", "7"}}},
+         {{"name", "A2b"}, {"frames_of_bees", "7"}, {"reason", "renumbered"}}},
         {"hive_that_died", "HiveForm",
          [](Room& room) {
              ui::open_hive_form(&room.window(), room.desk(), full_house().hives.at(1));
