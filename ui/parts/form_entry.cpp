@@ -97,7 +97,7 @@ void FormFrame::run() {
     const auto open_again = qScopeGuard([still_here] {
         if (still_here) {
             still_here->m_running = false;
-            still_here->m_primary->setEnabled(!still_here->m_again->isActive());
+            still_here->m_primary->setEnabled(!still_here->m_again->isActive() && still_here->m_habits.no_entries_why().isEmpty());
         }
     });
     work::Confirmed confirmed;
@@ -111,12 +111,13 @@ void FormFrame::run() {
 }
 
 void FormFrame::take_answer(const std::optional<work::Refusal>& refusal) {
-    if (refusal && refusal->why == work::Why::busy && m_tries < most_tries) {
+    const bool passes = refusal && (refusal->why == work::Why::busy || refusal->why == work::Why::being_checked);
+    if (passes && m_tries < most_tries) {
         wait_and_try_again(*refusal);
         return;
     }
     m_again->stop();
-    m_primary->setEnabled(true);
+    m_primary->setEnabled(m_habits.no_entries_why().isEmpty());
     if (refusal) {
         show_refusal(*refusal);
         return;
@@ -129,10 +130,15 @@ void FormFrame::take_answer(const std::optional<work::Refusal>& refusal) {
     Q_EMIT committed();
 }
 
-void FormFrame::wait_and_try_again(const work::Refusal&) {
+void FormFrame::wait_and_try_again(const work::Refusal& refusal) {
     ++m_tries;
-    //: At the foot of a form, while it waits for a workbook that is in use
-    m_notice->wait(tr("Another program is writing in this workbook. Trying again; what you typed is kept."));
+    if (refusal.why == work::Why::being_checked) {
+        //: At the foot of a form, while it waits for the check of a workbook that was opened
+        m_notice->wait(tr("The workbook is still being looked through. Trying again; what you typed is kept."));
+    } else {
+        //: At the foot of a form, while it waits for a workbook that is in use
+        m_notice->wait(tr("Another program is writing in this workbook. Trying again; what you typed is kept."));
+    }
     if (!m_again->isActive()) {
         m_again->start();
     }
