@@ -373,6 +373,8 @@ std::optional<work::Refusal> Session::make_workbook(const ui::WelcomeAnswer& ans
         QFile::remove(path);
         return set_up.error();
     }
+    // Written a moment ago by this program alone.
+    m_memory.note_verified({(*made)->uid(), book::newest_seal_of(**made)}, QFileInfo(path).canonicalFilePath(), m_clock());
     made->reset();
     m_made = path;
     return std::nullopt;
