@@ -4,6 +4,7 @@
 #include "ui/parts/draft_keeper.h"
 #include "ui/parts/form.h"
 #include "ui/parts/form_notice.h"
+#include "ui/parts/habits.h"
 #include "ui/parts/page_scroll.h"
 #include "ui/parts/primary_button.h"
 #include "ui/parts/record_table.h"
