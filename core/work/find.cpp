@@ -39,7 +39,7 @@ FindResult find(const book::Workbook& workbook, const QString& text, int most) {
             return result;
         }
     }
-    for (const book::FoundRow& row : book::records_named(workbook, typed, most))
+    for (const book::FoundRecord& row : book::records_named(workbook, typed, most))
         result.found.push_back({kind_of(row.table), row.id, row.name, row.where, {}});
     if (code)
         result.why_not = NotFound::no_such_code;

@@ -10,8 +10,8 @@ namespace soakbook::book {
 
 namespace {
 
-std::vector<FoundRow> read_found(Statement& s) {
-    std::vector<FoundRow> rows;
+std::vector<FoundRecord> read_found(Statement& s) {
+    std::vector<FoundRecord> rows;
     s.run();
     while (s.next())
         rows.push_back({s.get<QString>(0), s.get<qint64>(1), s.get<QString>(2), s.get<QString>(3)});
@@ -20,7 +20,7 @@ std::vector<FoundRow> read_found(Statement& s) {
 
 } // namespace
 
-std::optional<FoundRow> record_of_code(const Workbook& workbook, const QString& code) {
+std::optional<FoundRecord> record_of_code(const Workbook& workbook, const QString& code) {
     Statement s(
         workbook.db(),
         QStringLiteral(
@@ -31,10 +31,10 @@ std::optional<FoundRow> record_of_code(const Workbook& workbook, const QString& 
             "WHERE pail.code = ?"));
     s.bind(code).bind(code).bind(code);
     const auto rows = read_found(s);
-    return rows.empty() ? std::nullopt : std::optional<FoundRow>(rows.front());
+    return rows.empty() ? std::nullopt : std::optional<FoundRecord>(rows.front());
 }
 
-std::vector<FoundRow> records_named(const Workbook& workbook, const QString& text, int most) {
+std::vector<FoundRecord> records_named(const Workbook& workbook, const QString& text, int most) {
     Statement s(workbook.db(),
                 QStringLiteral("SELECT 'hive', hive.id, hive.name, yard.name FROM hive JOIN yard ON yard.id = "
                                "hive.yard_id WHERE hive.void_reason IS NULL "
@@ -42,10 +42,10 @@ std::vector<FoundRow> records_named(const Workbook& workbook, const QString& tex
                                "UNION ALL SELECT 'round', id, name, planned_on FROM round WHERE void_reason IS NULL "
                                "UNION ALL SELECT 'material_lot', id, name, supplier FROM material_lot"));
     // SQLite folds the case of ASCII letters alone; names are folded as Unicode has it.
-    std::vector<FoundRow> rows = read_found(s);
-    std::erase_if(rows, [&](const FoundRow& r) { return !r.name.contains(text, Qt::CaseInsensitive); });
-    std::stable_sort(rows.begin(), rows.end(), [&](const FoundRow& a, const FoundRow& b) {
-        const auto rank = [&](const FoundRow& r) {
+    std::vector<FoundRecord> rows = read_found(s);
+    std::erase_if(rows, [&](const FoundRecord& r) { return !r.name.contains(text, Qt::CaseInsensitive); });
+    std::stable_sort(rows.begin(), rows.end(), [&](const FoundRecord& a, const FoundRecord& b) {
+        const auto rank = [&](const FoundRecord& r) {
             return r.name.compare(text, Qt::CaseInsensitive) == 0 ? 0
                    : r.name.startsWith(text, Qt::CaseInsensitive) ? 1
                                                                   : 2;
