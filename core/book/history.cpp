@@ -93,6 +93,20 @@ std::vector<Change> changes_with_reason(const Workbook& workbook, qint64 from_se
     return read_all(s);
 }
 
+std::vector<Change> changes_of_corrected(const Workbook& workbook, const QStringList& tables, const std::function<bool(const ChangeHead&)>& wanted) {
+    // An index holds just these; of what nobody wants the images are not read.
+    Statement s(workbook.db(), QLatin1String(select) + QStringLiteral("WHERE tbl IN ('%1') AND what = 'changed' AND "
+                                                                      "(why <> '' OR work GLOB 'undo:*' OR work GLOB 'redo:*')")
+                                                           .arg(tables.join(QStringLiteral("','"))));
+    s.run();
+    std::vector<Change> changes;
+    while (s.next())
+        if (!wanted || wanted({s.get<QString>(9), s.get<qint64>(10), {s.get<qint64>(7), s.get<int>(8)}}))
+            changes.push_back(read_change(s));
+    std::sort(changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.seq < b.seq; });
+    return changes;
+}
+
 std::vector<Change> history_of(const Workbook& workbook, const std::vector<RowRef>& rows) {
     std::vector<Change> changes;
     for (const RowRef& row : rows)

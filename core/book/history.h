@@ -4,6 +4,7 @@
 
 #include "core/book/workbook.h"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -42,6 +43,15 @@ struct RowRef {
 
     bool operator==(const RowRef&) const = default;
 };
+/// Of which record a change is, and when it was made.
+struct ChangeHead {
+    QString table;
+    qint64 row = 0;
+    maths::Instant at;
+};
+/// Changes of rows of these tables that were there, made with a reason or by undo, oldest first; all, or those that are
+/// wanted.
+std::vector<Change> changes_of_corrected(const Workbook& workbook, const QStringList& tables, const std::function<bool(const ChangeHead&)>& wanted);
 /// The history of several records together, oldest first.
 std::vector<Change> history_of(const Workbook& workbook, const std::vector<RowRef>& rows);
 /// A record and what was entered for it: of a batch its inputs, readings, stirs, soaks, weighings, bags, pours, pails and

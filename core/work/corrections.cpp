@@ -4,6 +4,7 @@
 #include "core/book/queries/placements.h"
 #include "core/book/queries/register.h"
 #include "core/maths/sampling.h"
+#include "core/work/short_questions.h"
 
 #include <algorithm>
 #include <map>
@@ -105,14 +106,14 @@ const QStringList& tables_behind() {
     return tables;
 }
 
-bool is_behind(const book::Behind& behind, const QString& table, qint64 row) {
+bool is_behind(const book::Behind& behind, const book::ChangeHead& change) {
     const std::map<QString, const std::set<qint64>*> sets{
         {QStringLiteral("material_lot"), &behind.lots},  {QStringLiteral("batch"), &behind.batches},
         {QStringLiteral("batch_input"), &behind.inputs}, {QStringLiteral("soak"), &behind.soaks},
         {QStringLiteral("weigh_in"), &behind.weigh_ins}, {QStringLiteral("bag"), &behind.bags},
         {QStringLiteral("pail"), &behind.pails},         {QStringLiteral("batch_loss"), &behind.losses}};
-    const auto set = sets.find(table);
-    return set != sets.end() && set->second->count(row) != 0;
+    const auto set = sets.find(change.table);
+    return set != sets.end() && set->second->count(change.row) != 0;
 }
 
 } // namespace
@@ -143,7 +144,11 @@ std::vector<CorrectionLine> lines_of(const book::Workbook& workbook, const book:
     return lines;
 }
 
-std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const RegisterFilter& filter) {
+namespace {
+
+enum class MadeThen { left_out, too };
+
+std::vector<CorrectionLine> corrections_where(const book::Workbook& workbook, const RegisterFilter& filter, MadeThen made_then) {
     const bool all = !filter.from && !filter.to && !filter.yard && !filter.batch;
     book::Behind behind;
     std::set<qint64> treated;
@@ -157,14 +162,28 @@ std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const Re
         }
         behind = book::behind(workbook, batches);
     }
-    std::vector<CorrectionLine> lines;
-    const auto is_wanted = [&](const QString& table, qint64 row) {
-        return all || (table == QStringLiteral("placement") ? treated.count(row) != 0 : is_behind(behind, table, row));
+    const auto is_wanted = [&](const book::ChangeHead& change) {
+        if (all || (change.table == QStringLiteral("placement") ? treated.count(change.row) != 0 : is_behind(behind, change)))
+            return true;
+        const maths::Day day = change.at.local_day();
+        return made_then == MadeThen::too && (!filter.from || *filter.from <= day) && (!filter.to || day <= *filter.to);
     };
+    std::vector<CorrectionLine> lines;
     for (const book::Change& change : book::corrections_in(workbook, tables_behind(), is_wanted))
         for (CorrectionLine& line : lines_of(workbook, change))
             lines.push_back(std::move(line));
     return lines;
+}
+
+} // namespace
+
+std::vector<CorrectionLine> corrections(const book::Workbook& workbook, const RegisterFilter& filter) {
+    return corrections_where(workbook, filter, MadeThen::left_out);
+}
+
+std::vector<CorrectionLine> corrections_and_those_made_then(const book::Workbook& workbook, const RegisterFilter& filter) {
+    const bool by_days_alone = !filter.yard && !filter.batch;
+    return corrections_where(workbook, filter, by_days_alone ? MadeThen::too : MadeThen::left_out);
 }
 
 std::vector<CorrectionLine> history(const book::Workbook& workbook, const QString& table, qint64 id) {

@@ -61,7 +61,7 @@ std::vector<RegisterLine> treatments(const book::Workbook& workbook, const Regis
     for (const book::PlacementRow& row : rows)
         shown.insert(row.placement.id.value);
     std::map<PlacementId, std::vector<CorrectionLine>> corrected;
-    const auto is_shown = [&](const QString&, qint64 id) { return shown.count(id) != 0; };
+    const auto is_shown = [&](const book::ChangeHead& change) { return shown.count(change.row) != 0; };
     for (const book::Change& change : book::corrections_in(workbook, {QStringLiteral("placement")}, is_shown)) {
         auto& lines = corrected[{change.row}];
         for (CorrectionLine& line : lines_of(workbook, change))

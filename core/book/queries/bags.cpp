@@ -97,6 +97,12 @@ std::optional<BagStock> bag_stock(const Workbook& workbook, Id<Bag> id) {
     return b;
 }
 
+int count_bags(const Workbook& workbook) {
+    Statement s(workbook.db(), QStringLiteral("SELECT count(*) FROM bag"));
+    s.run();
+    return s.next() ? s.get<int>(0) : 0;
+}
+
 std::vector<BagChange> changes_of_bag(const Workbook& workbook, Id<Bag> id) {
     return fetch_where<BagChange>(workbook, "WHERE bag_id = ? ORDER BY on_day, id", id);
 }

@@ -28,6 +28,8 @@ std::vector<BagStock> reserved_bag_labels(const Workbook& workbook);
 /// Bags on the shelf of one kind.
 std::vector<BagStock> bag_stock_of_kind(const Workbook& workbook, Id<StripKind> kind);
 std::optional<BagStock> bag_stock(const Workbook& workbook, Id<Bag> id);
+/// How many bags there ever were, reserved and void ones too.
+int count_bags(const Workbook& workbook);
 
 /// What was thrown away or counted anew, oldest first.
 std::vector<BagChange> changes_of_bag(const Workbook& workbook, Id<Bag> id);

@@ -44,6 +44,12 @@ std::vector<CountRow> mite_counts(const Workbook& workbook, Id<Hive> hive, Id<Ya
     return read_counts(s);
 }
 
+std::optional<int> bees_counted_last(const Workbook& workbook, CountKind kind) {
+    Statement s(workbook.db(), QStringLiteral("SELECT bees FROM mite_count WHERE kind = ? AND bees IS NOT NULL AND void_reason IS NULL ORDER BY id DESC LIMIT 1"));
+    s.bind(kind).run();
+    return s.next() ? s.get<std::optional<int>>(0) : std::nullopt;
+}
+
 std::vector<CountRow> counts_of_round(const Workbook& workbook, Id<Round> round) {
     Statement s(workbook.db(), counts_query() + QStringLiteral("WHERE mite_count.round_id = ? AND mite_count.void_reason IS NULL "
                                                                "ORDER BY mite_count.on_day DESC, mite_count.id DESC"));

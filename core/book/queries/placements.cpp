@@ -129,14 +129,22 @@ std::vector<LastPulled> last_pulled(const Workbook& workbook, Id<Yard> yard) {
 std::vector<RoundStrips> strips_by_round(const Workbook& workbook) {
     std::map<Id<Round>, RoundStrips> rounds;
     {
-        // A hive may have strips of a round from two bags: it counts once.
-        Statement s(workbook.db(),
-                    QStringLiteral("SELECT h.round_id, sum(iif(hive.void_reason IS NULL, hive.hives, 0)), sum(h.strips) FROM (SELECT round_id, hive_id, sum(strips) AS strips "
-                                   "FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL GROUP BY round_id, hive_id) h "
-                                   "JOIN hive ON hive.id = h.hive_id GROUP BY h.round_id"));
+        // A hive may have strips of a round from two bags: it counts once. This reads the index of rounds alone.
+        Statement s(workbook.db(), QStringLiteral("SELECT round_id, count(DISTINCT hive_id), sum(strips) FROM placement "
+                                                  "WHERE round_id IS NOT NULL AND void_reason IS NULL GROUP BY round_id"));
         s.run();
         while (s.next())
             rounds[s.get<Id<Round>>(0)] = {s.get<Id<Round>>(0), s.get<int>(1), s.get<int>(2), 0, {}, {}};
+    }
+    {
+        // Few are groups of hives, or void.
+        Statement s(workbook.db(), QStringLiteral("SELECT g.round_id, sum(iif(hive.void_reason IS NULL, hive.hives, 0) - 1) FROM "
+                                                  "(SELECT DISTINCT round_id, hive_id FROM placement WHERE round_id IS NOT NULL AND void_reason IS NULL AND "
+                                                  "hive_id IN (SELECT id FROM hive WHERE hives <> 1 OR void_reason IS NOT NULL)) g "
+                                                  "JOIN hive ON hive.id = g.hive_id GROUP BY g.round_id"));
+        s.run();
+        while (s.next())
+            rounds[s.get<Id<Round>>(0)].hives += s.get<int>(1);
     }
     Statement s(workbook.db(), QStringLiteral("SELECT round_id, sum(strips), min(pull_from), min(pull_by) FROM placement "
                                               "WHERE pulled_on IS NULL AND void_reason IS NULL AND round_id IS NOT NULL GROUP BY +round_id"));

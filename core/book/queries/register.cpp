@@ -45,37 +45,16 @@ bool is_taken_back(const Change& change) { return change.work.key.contains(QLati
 
 } // namespace
 
-std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables, const std::function<bool(const QString&, qint64)>& wanted) {
-    QStringList quoted;
-    for (const QString& table : tables)
-        quoted << QStringLiteral("'%1'").arg(table);
-    std::vector<std::pair<QString, qint64>> rows;
-    {
-        Statement s(workbook.db(),
-                    QStringLiteral("SELECT DISTINCT tbl, row_id FROM change WHERE tbl IN (%1) AND what = 'changed' "
-                                   "AND (why <> '' OR work GLOB 'undo:*' OR work GLOB 'redo:*')")
-                        .arg(quoted.join(QLatin1Char(','))));
-        s.run();
-        while (s.next())
-            rows.emplace_back(s.get<QString>(0), s.get<qint64>(1));
-    }
-    if (wanted)
-        std::erase_if(rows, [&](const auto& row) { return !wanted(row.first, row.second); });
-    std::vector<Change> found;
-    for (const auto& row : rows) {
-        std::vector<Change> changes = history_of(workbook, row.first, row.second);
-        const bool any_taken_back = std::any_of(changes.begin(), changes.end(), is_taken_back);
-        const auto first = any_taken_back ? first_shown(workbook, row.first, row.second) : std::nullopt;
-        for (Change& change : changes) {
-            if (change.what != ChangeWhat::changed)
-                continue;
-            const bool was_shown = first && *first <= change.at.utc_ms;
-            const QString key = change.work.key.section(QLatin1Char(':'), 1);
-            if (is_taken_back(change) ? was_shown || correcting_work().contains(key) : !change.why.isEmpty())
-                found.push_back(std::move(change));
-        }
-    }
-    std::sort(found.begin(), found.end(), [](const Change& a, const Change& b) { return a.seq < b.seq; });
+std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables, const std::function<bool(const ChangeHead&)>& wanted) {
+    std::vector<Change> found = changes_of_corrected(workbook, tables, wanted);
+    std::erase_if(found, [&](const Change& change) {
+        if (!is_taken_back(change))
+            return change.why.isEmpty();
+        if (correcting_work().contains(change.work.key.section(QLatin1Char(':'), 1)))
+            return false;
+        const auto first = first_shown(workbook, change.table, change.row);
+        return !first || *first > change.at.utc_ms;
+    });
     return found;
 }
 
@@ -105,6 +84,14 @@ Behind behind(const Workbook& workbook, const std::set<qint64>& batches) {
                                            "OR placement_id IN (SELECT id FROM placement WHERE bag_id IN (%2))")
                                 .arg(list_of(b.soaks), list_of(b.bags)));
     return b;
+}
+
+bool is_anything_hung(const Workbook& workbook, Id<Yard> yard) {
+    Statement s(workbook.db(), QStringLiteral("SELECT 1 FROM placement ") + (yard ? QStringLiteral("WHERE yard_id = ? ") : QString()) + QStringLiteral("LIMIT 1"));
+    if (yard)
+        s.bind(yard);
+    s.run();
+    return s.next();
 }
 
 QString name_of(const Workbook& workbook, const QString& table, qint64 id) {

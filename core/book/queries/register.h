@@ -14,8 +14,8 @@ namespace soakbook::book {
 
 /// Corrections, voids and their undoing: changes of rows that were there, made with a reason or by undo, of these
 /// tables, oldest first. An undo counts only where it took back one of those, or where the record had been shown
-/// outside. With `wanted(table, row)`, of those records alone.
-std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables, const std::function<bool(const QString&, qint64)>& wanted = {});
+/// outside. With `wanted`, those alone.
+std::vector<Change> corrections_in(const Workbook& workbook, const QStringList& tables, const std::function<bool(const ChangeHead&)>& wanted = {});
 
 /// Records that stand behind some batches, through pails and the batches they came from.
 struct Behind {
@@ -29,6 +29,9 @@ struct Behind {
     std::set<qint64> losses;
 };
 Behind behind(const Workbook& workbook, const std::set<qint64>& batches);
+
+/// Whether strips were ever hung in that yard (0: in any), what was made void counted too.
+bool is_anything_hung(const Workbook& workbook, Id<Yard> yard);
 
 /// The code or name of a record, for the history; empty when it is not there or has none.
 QString name_of(const Workbook& workbook, const QString& table, qint64 id);
