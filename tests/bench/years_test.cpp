@@ -21,8 +21,8 @@ namespace {
 YearsWish small_wish() {
     YearsWish wish;
     wish.years = 2;
-    wish.hives = 45;
-    wish.seed = 11;
+    wish.hives = 120;
+    wish.seed = 3;
     return wish;
 }
 

@@ -132,7 +132,8 @@ void YearsPlayer::count(std::size_t yard, std::optional<RoundId> round, maths::D
     CountEntry entry;
     entry.round = round;
     entry.on = day;
-    const bool drop = one_in(4);
+    // A yard has its own way, so that counts before and after can be compared.
+    const bool drop = yard % 4 == 3;
     entry.kind = drop ? MiteCountKind::drop : MiteCountKind::wash;
     const auto hives = work::hives(m_book, m_yards[yard].id);
     // Every fourth, so that the same hives are counted before and after.
