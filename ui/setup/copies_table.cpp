@@ -13,11 +13,11 @@ namespace soakbook::ui {
 namespace {
 
 QString where_words(const work::CopyLine& line) {
-    return line.elsewhere
-               //: Where a safe copy lies: in the second place that the user chose
-               ? CopiesTable::tr("second place")
-               //: Where a safe copy lies
-               : CopiesTable::tr("this computer");
+    if (line.elsewhere)
+        //: Where a safe copy lies: in the second place that the user chose
+        return CopiesTable::tr("second place");
+    //: Where a safe copy lies
+    return CopiesTable::tr("this computer");
 }
 
 QString since_words(const Habits& habits, const work::CopyLine& line) {

@@ -73,8 +73,12 @@ SecondPlaceCard::SecondPlaceCard(Desk& desk, QString home, CopyKeeper* keeper, Q
 
 void SecondPlaceCard::refresh() {
     const SecondPlace place = second_place();
-    //: A button; where a second place was chosen already, and where none was
-    m_choose->setText(place.choice == SecondPlace::Choice::folder ? tr("Choose another folder...") : tr("Choose a folder..."));
+    if (place.choice == SecondPlace::Choice::folder)
+        //: A button; where a second place was chosen already
+        m_choose->setText(tr("Choose another folder..."));
+    else
+        //: A button; where no second place was chosen yet
+        m_choose->setText(tr("Choose a folder..."));
     m_none->setVisible(place.choice != SecondPlace::Choice::none);
     if (place.choice == SecondPlace::Choice::unsaid) {
         //: The state of the second place

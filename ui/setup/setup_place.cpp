@@ -67,7 +67,7 @@ public:
         m_stack->addWidget(new VesselsPage(desk));
         m_stack->addWidget(m_figures);
         m_stack->addWidget(new HabitsPage(desk));
-        m_stack->addWidget(new SafeCopiesPage(desk, doors.copy_folder));
+        m_stack->addWidget(new SafeCopiesPage(desk, doors));
         m_stack->addWidget(new WorkbooksPage(desk, doors));
         auto* layout = new QVBoxLayout(this);
         layout->setContentsMargins(0, 0, 0, 0);

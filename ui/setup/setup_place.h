@@ -9,6 +9,7 @@
 
 namespace soakbook::ui {
 
+class CopyKeeper;
 class Desk;
 
 /// Ways out of this workbook, given by whoever opened it. What is empty is not offered.
@@ -17,6 +18,9 @@ struct WorkbookDoors {
     std::function<void()> open_other;      ///< asks for a workbook and opens it in place of this one
     std::function<void()> make_new;        ///< shows the welcome
     std::function<void()> open_example;
+    CopyKeeper* keeper = nullptr;          ///< makes copies behind the work; without it one is made at once
+    /// Puts a safe copy in this workbook's place, with the reason; the workbook is closed and opened again.
+    std::function<void(const QString& path, const QString& why)> put_back = {};
 };
 
 Place* make_setup_place(Desk& desk, const WorkbookDoors& doors);

@@ -15,11 +15,8 @@
 
 #include <QApplication>
 #include <QDialog>
-#include <QDir>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include <algorithm>
@@ -181,26 +178,6 @@ TEST_F(SetUps, a_bin_is_added_and_its_page_shows_it) {
     for (int row = 0; row < table->model()->rowCount(); ++row)
         names << table->model()->index(row, 0).data().toString();
     EXPECT_TRUE(names.contains(QStringLiteral("bin 3"))) << names.join(QLatin1Char(' ')).toStdString();
-}
-
-TEST_F(SetUps, the_example_is_not_kept_and_offers_no_copy) {
-    open("safe_copies");
-    EXPECT_FALSE(place->findChild<QPushButton*>(QStringLiteral("safe_copy_now"))->isVisible());
-    EXPECT_TRUE(place->findChild<QLabel*>(QStringLiteral("safe_copy_state"))->text().contains(QLatin1String("not kept")));
-}
-
-TEST_F(SetUps, a_workbook_of_ones_own_is_copied_by_a_button) {
-    const QTemporaryDir folder;
-    ui::WorkbookDoors doors;
-    doors.copy_folder = folder.path();
-    place = room.show(ui::make_setup_place(room.desk(), doors));
-    open("safe_copies");
-    auto* state = place->findChild<QLabel*>(QStringLiteral("safe_copy_state"));
-    EXPECT_TRUE(state->text().contains(QLatin1String("no copy yet"))) << state->text().toStdString();
-    ASSERT_TRUE(place->findChild<QPushButton*>(QStringLiteral("safe_copy_now"))->isVisible());
-    press("safe_copy_now");
-    EXPECT_TRUE(state->text().contains(QLatin1String("Newest copy"))) << state->text().toStdString();
-    EXPECT_FALSE(QDir(folder.path()).entryList(QDir::Files).isEmpty());
 }
 
 } // namespace soakbook::tests
