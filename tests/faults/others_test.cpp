@@ -200,7 +200,7 @@ TEST_F(Others, copies_made_by_cp_while_it_is_written_are_sound_or_found_out) {
     int found_out = 0;
     Child writer([&](const Child::Tell& tell) {
         auto opened = book::Workbook::open(path);
-        for (int n = 31; n < 2000; ++n) {
+        for (int n = 31; n < cases(2'000, 10'031); ++n) {
             make_entry(**opened, n);
             ::usleep(1500);
         }
@@ -208,7 +208,7 @@ TEST_F(Others, copies_made_by_cp_while_it_is_written_are_sound_or_found_out) {
         ::pause();
     });
     const QString copy = ground.file("copy.soakbook");
-    for (int i = 0; i < cases(25, 2000); ++i) {
+    for (int i = 0; i < cases(25, 1'000); ++i) {
         put(copy, bytes_of(path));
         const bool good = book::Workbook::open(copy).has_value() && book::verify(copy).sound();
         (good ? sound : found_out)++;

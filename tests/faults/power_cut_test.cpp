@@ -57,7 +57,7 @@ struct PowerCut : ::testing::Test {
 } // namespace
 
 TEST_F(PowerCut, loses_nothing_that_was_acknowledged_whatever_of_the_rest_came_down) {
-    const int cuts = cases(150, 5'000);
+    const int cuts = cases(60, 5'000);
     int entries = 0;
     for (int i = 0; i < cuts && !HasFailure(); ++i) {
         fresh();
@@ -74,7 +74,7 @@ TEST_F(PowerCut, loses_nothing_that_was_acknowledged_whatever_of_the_rest_came_d
 }
 
 TEST_F(PowerCut, in_the_recovery_from_a_power_cut_recovers_the_next_time) {
-    const int wanted = cases(40, 1'000);
+    const int wanted = cases(12, 1'000);
     int cuts = 0;
     for (unsigned i = 0; cuts < wanted && i < static_cast<unsigned>(wanted) * 20 && !HasFailure(); ++i) {
         fresh();
@@ -100,7 +100,7 @@ TEST_F(PowerCut, while_an_older_workbook_is_brought_up_leaves_it_old_or_new_and_
     const QString copies = ground.file("copies");
     put(path, workbook_of_version_1());
     const std::string records = tests::records_of(path);
-    const int wanted = cases(30, 1'000);
+    const int wanted = cases(12, 1'000);
     int cuts = 0;
     int brought_up = 0;
     for (int i = 0; i < wanted && !HasFailure(); ++i) {
