@@ -17,8 +17,8 @@ namespace soakbook::app {
 namespace {
 
 constexpr int patience_ms = 10'000; ///< whoever is there may be busy with its first page
-constexpr int start_ms = 5000;
-constexpr unsigned long pause_ms = 100;
+constexpr int knocking_ms = 5000;
+constexpr unsigned long between_knocks_ms = 100;
 const QByteArray please = "show the window\n";
 const QByteArray shown = "shown\n";
 
@@ -90,9 +90,9 @@ bool SecondStart::raise_first(const QString& file) {
         const auto holder = Lock::holder_of(file);
         const bool comes = holder && holder->process != QCoreApplication::applicationPid() && holder->user == Holder::here(holder->since).user &&
                            is_alive(*holder, true) == Alive::yes;
-        if (!comes || tried.hasExpired(start_ms))
+        if (!comes || tried.hasExpired(knocking_ms))
             return false;
-        QThread::msleep(pause_ms);
+        QThread::msleep(between_knocks_ms);
     }
     return true;
 }

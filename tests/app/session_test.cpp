@@ -238,6 +238,9 @@ TEST_F(Opened, by_somebody_on_another_computer_it_can_be_looked_at) {
     ui::FormFrame form(*session->desk(), QStringLiteral("A form"));
     EXPECT_FALSE(form.primary()->isEnabled());
     EXPECT_FALSE(form.primary()->toolTip().isEmpty());
+    form.set_commit([](const work::Confirmed&) { return work::Refusal{work::Why::looking_only, {}, {}, false}; });
+    form.commit();
+    EXPECT_FALSE(form.primary()->isEnabled()) << "what was tried does not turn it on";
     const qint64 entries = book().last_seq();
     EXPECT_TRUE(work::sheet_printed(book(), QStringLiteral("register"), {}, {}, {}, session->desk()->doing()));
     EXPECT_EQ(book().last_seq(), entries);
