@@ -2,6 +2,7 @@
 #include "core/book/statement.h"
 
 #include <QSqlError>
+#include <QSqlResult>
 
 #include <sqlite3.h>
 
@@ -43,6 +44,12 @@ namespace {
     const int code = query.lastError().nativeErrorCode().toInt(&number);
     throw_store_error(number ? code : SQLITE_ERROR, query.lastError().text() + QStringLiteral(" in: ") + query.lastQuery());
 }
+
+// Where there is no memory to turn a text over for Qt, Qt takes it for an empty one and says nothing.
+bool is_short_of_memory(const QSqlQuery& query) {
+    const QVariant handle = query.result()->handle();
+    return handle.isValid() && sqlite3_errcode(sqlite3_db_handle(*static_cast<sqlite3_stmt* const*>(handle.data()))) == SQLITE_NOMEM;
+}
 } // namespace
 
 Statement::Statement(const QSqlDatabase& db, const QString& sql) : m_query(db) {
@@ -58,8 +65,11 @@ Statement& Statement::run() {
 }
 
 bool Statement::next() {
-    if (m_query.next())
+    if (m_query.next()) {
+        if (is_short_of_memory(m_query))
+            throw_store_error(SQLITE_NOMEM, QStringLiteral("no memory for a row of: ") + m_query.lastQuery());
         return true;
+    }
     // Qt says "no more rows" also when the next one could not be read.
     if (m_query.lastError().isValid())
         throw_from(m_query);
