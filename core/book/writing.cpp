@@ -105,6 +105,7 @@ void Writing::end_for_good(const std::optional<Seal>& own) {
 void Writing::commit() {
     const QByteArray changeset = m_recorder->changes.changeset();
     m_recorder.reset();
+    const std::set<QString> tables = changeset.isEmpty() ? std::set<QString>{} : tables_in(changeset);
     forget_kept_statements(db());
     run(db(), QStringLiteral("DELETE FROM now_doing"));
     const std::optional<Seal> seal = seal_changes(db());
@@ -119,7 +120,11 @@ void Writing::commit() {
         else
             (m_kind == Kind::undo ? undo.m_undone : undo.m_done).push_back({m_piece, changeset});
     }
-    m_workbook.tell({changeset.isEmpty() ? std::set<QString>{} : tables_in(changeset), m_workbook.m_watch->known_seq()});
+    try {
+        m_workbook.tell({tables, m_workbook.m_watch->known_seq()});
+    } catch (const StoreError&) {
+        // A page that could not be read again just now must not make a piece of work that is down look refused.
+    }
 }
 
 } // namespace soakbook::book

@@ -2,6 +2,8 @@
 // The disk fails at the k-th read, write, sync, cut or removal of a piece of work, once or for ever. Then nothing of it
 // is there, or all of it; what was there before is unchanged; and the work can be done again.
 #include "bad_disk.h"
+#include "core/book/statement.h"
+#include "core/book/undo_stack.h"
 #include "failing_acts.h"
 #include "trial.h"
 
@@ -21,6 +23,24 @@ TEST_P(FailingDisk, at_any_moment_of_a_piece_of_work_leaves_all_or_nothing_and_l
     EXPECT_GT(failures, 12);
 }
 INSTANTIATE_TEST_SUITE_P(Pieces, FailingDisk, ::testing::Range(0, 6));
+
+TEST(WorkThatIsDown, does_not_look_refused_because_a_page_could_not_be_read_again) {
+    const Ground ground;
+    const QString path = ground.file("book.soakbook");
+    put(path, filled_workbook());
+    auto opened = book::Workbook::open(path);
+    int told = 0;
+    const auto stop = (*opened)->subscribe([&](const book::Changed&) {
+        ++told;
+        throw book::DiskFailed(10, "the page could not be read");
+    });
+    EXPECT_NO_THROW(make_entry(**opened, 31));
+    EXPECT_EQ(told, 1);
+    EXPECT_EQ(entries_in(path).size(), 31U);
+    EXPECT_TRUE((*opened)->undo_stack().next_undo().has_value());
+    stop();
+    EXPECT_NO_THROW(make_entry(**opened, 32));
+}
 
 TEST(NewWorkbook, that_the_disk_does_not_take_is_not_left_half_there) {
     int failures = 0;

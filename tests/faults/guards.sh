@@ -89,6 +89,9 @@ guard "texts the history holds whole" core/book/record_io.cpp \
 guard "the seal after a failed COMMIT" core/book/writing.cpp \
     's/is_down = own && newest_seal\(db\(\)\) == \*own;/is_down = false \&\& own;/' \
     faults 'Pieces/FailingDisk.*/0'
+guard "work that is down is not refused" core/book/writing.cpp \
+    's/\} catch \(const StoreError&\) \{\n(\s+\/\/ A page)/} catch (const Busy\&) {\n$1/' \
+    faults 'WorkThatIsDown.*'
 guard "rollback of what failed" core/book/writing.cpp \
     's/QSqlQuery\(db\(\)\)\.exec\(QStringLiteral\("ROLLBACK"\)\);/(void)db();/g' \
     faults 'Pieces/FailingDisk.*/0'
