@@ -10,6 +10,7 @@
 # written as a Perl expression over the whole text; one that does not fit any more is an error, so that the list stays true
 # to the sources. Ends with 1 when a guard can be taken away and every test stays green, or when one does not fit.
 set -euo pipefail
+{ # read whole before it runs, so that it may be edited meanwhile
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 work=$root/build/guards
 copy=$work/source
@@ -239,3 +240,4 @@ for i in "${chosen[@]}"; do
 done
 build || true
 exit "$left_green"
+}

@@ -9,6 +9,7 @@
 # it those of build/release run. --only takes a GoogleTest pattern. --table prints the table of the last run and runs
 # nothing. Results go to build/long. Ends with 1 when a case was red or did not end.
 set -euo pipefail
+{ # read whole before it runs, so that it may be edited meanwhile
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 from=$root/build/release/tests/faults
 out=$root/build/long
@@ -77,3 +78,4 @@ while read -r _ case; do
 done <"$out/order"
 echo "$cases cases, $red red, $skipped skipped. A case that is not red has found nothing lost, silent or crashed: it is red at the first."
 exit "$((red > 0))"
+}
