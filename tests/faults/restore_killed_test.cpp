@@ -141,7 +141,7 @@ TEST_F(RestoreKilled, at_each_write_sync_and_removal_the_old_file_or_the_new_one
 TEST_F(RestoreKilled, nor_when_the_disk_fails_is_less_there_than_before) {
     int failures = 0;
     for (const Act act : {Act::read, Act::write, Act::sync, Act::truncate, Act::remove}) {
-        for (int at = 1; at < 100'000 && !HasFatalFailure(); at += act == Act::write || act == Act::read ? cases(149, 1) : cases(5, 1)) {
+        for (int at = 1; at < 100'000 && !HasFatalFailure(); at += act == Act::write || act == Act::read ? cases(149, 7) : cases(5, 1)) {
             again();
             BadDisk disk;
             disk.fail(act, at, BadDisk::How::fails_from_then_on);
