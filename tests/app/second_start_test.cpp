@@ -35,6 +35,7 @@ struct SecondStart : ::testing::Test {
         process->setProcessEnvironment(around);
         process->setProcessChannelMode(QProcess::ForwardedErrorChannel);
         process->start(QStringLiteral(SOAKBOOK_PROGRAM), {path});
+        EXPECT_TRUE(process->waitForStarted());
         return process;
     }
     /// Waits until that process has the workbook.
@@ -68,6 +69,7 @@ TEST_F(SecondStart, on_the_same_file_raises_the_first_and_ends) {
         EXPECT_EQ(second->exitCode(), 0) << path.toStdString();
         EXPECT_EQ(app::Lock::holder_of(file)->process, first->processId());
     }
+    EXPECT_FALSE(first->waitForFinished(0));
     EXPECT_EQ(first->state(), QProcess::Running);
     first->kill();
     first->waitForFinished();
