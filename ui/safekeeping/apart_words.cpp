@@ -94,14 +94,14 @@ QString record_meets_words(work::RecordMeets meets, bool theirs) {
         return ApartTexts::tr("was taken back there; stays here");
     case work::RecordMeets::differs:
         //: What becomes of a record that was changed in both copies.
-        return theirs ? ApartTexts::tr("changed in both: will say what it says there") : ApartTexts::tr("changed in both: stays as it is here");
+        return theirs ? ApartTexts::tr("changed in both: as it is there") : ApartTexts::tr("changed in both: stays as it is");
     case work::RecordMeets::gone_here:
         //: What becomes of a record that was taken back here and changed in the other copy.
         return theirs ? ApartTexts::tr("taken back here: is added again") : ApartTexts::tr("taken back here: stays away");
     case work::RecordMeets::same_name:
         //: What becomes of a record that was entered in both copies under the same name.
-        return theirs ? ApartTexts::tr("entered in both by this name: will say what it says there")
-                      : ApartTexts::tr("entered in both by this name: stays as it is here");
+        return theirs ? ApartTexts::tr("same name in both: as it is there")
+                      : ApartTexts::tr("same name in both: stays as it is");
     }
     return {};
 }

@@ -61,6 +61,12 @@ ComparisonWindow::ComparisonWindow(Desk& desk, const QString& path, QWidget* par
     m_answer->hide();
     m_page->addWidget(m_answer);
 
+    // It stands here while there is no form with one of its own.
+    //: Button that closes a window
+    m_close = new QPushButton(tr("Close"), this);
+    m_close->setObjectName(QStringLiteral("comparison_close"));
+    connect(m_close, &QPushButton::clicked, this, &QDialog::reject);
+
     QGuiApplication::setOverrideCursor(Qt::WaitCursor);
     auto opened = work::Apart::open(desk.workbook(), path);
     QGuiApplication::restoreOverrideCursor();
@@ -73,22 +79,13 @@ ComparisonWindow::ComparisonWindow(Desk& desk, const QString& path, QWidget* par
         m_sentence->setText(not_compared_words(opened.error(), path));
         m_page->addStretch(1);
     }
-    if (!m_form) {
-        auto* foot = new QHBoxLayout;
-        foot->addStretch(1);
-        //: Button that closes a window
-        m_close = new QPushButton(tr("Close"));
-        m_close->setObjectName(QStringLiteral("comparison_close"));
-        connect(m_close, &QPushButton::clicked, this, &QDialog::reject);
-        foot->addWidget(m_close);
-        column->addLayout(foot);
-    }
+    column->addWidget(m_close, 0, Qt::AlignRight);
     const QRect room = screen()->availableGeometry();
     const bool tall = m_lists && !m_lists->isHidden();
     resize(std::min(scaled(1080), room.width() - 32), tall ? std::min(scaled(720), room.height() - 48) : std::max(sizeHint().height(), scaled(220)));
-    if (m_form && !m_there->isHidden())
+    if (m_form && !m_form->isHidden())
         m_there->setFocus(Qt::TabFocusReason);
-    else if (m_close)
+    else
         m_close->setFocus(Qt::TabFocusReason);
 }
 
@@ -140,14 +137,16 @@ void ComparisonWindow::build_form() {
     m_stands_on->setObjectName(QStringLiteral("stands_on"));
     set_kind(m_stands_on, "complaint");
     m_stands_on->hide();
-    m_form->add_widget(m_stands_on);
+    m_page->addWidget(m_stands_on);
     //: Label of a field.
     m_why = m_form->add_wide(tr("Reason"), new TextField(m_form), QStringLiteral("reason"),
                              //: Help beneath a field for a reason.
                              tr("It is kept with what is taken over."));
     m_why->setObjectName(QStringLiteral("take_over_reason"));
     m_form->set_commit([this](const work::Confirmed&) { return take_over(); });
-    m_form->set_cancel_shown(true);
+    //: Button that closes a window
+    connect(m_form->add_secondary(tr("Close")), &QPushButton::clicked, this, &QDialog::reject);
+    connect(m_form, &FormFrame::committed, this, &ComparisonWindow::mind_ticks);
     connect(m_form, &FormFrame::cancelled, this, &QDialog::reject);
     layout()->addWidget(m_form);
 }
@@ -223,14 +222,18 @@ void ComparisonWindow::mind_ticks() {
     }
     m_stands_on->setText(words);
     m_stands_on->setVisible(!words.isEmpty());
-    m_form->setVisible(std::any_of(m_apart->view().only_there.begin(), m_apart->view().only_there.end(),
-                                   [](const work::LoneEntry& entry) { return entry.something_new; }));
+    const auto& entries = m_apart->view().only_there;
+    const bool something_new = std::any_of(entries.begin(), entries.end(), [](const work::LoneEntry& entry) { return entry.something_new; });
+    m_close->setVisible(!something_new);
+    m_form->setVisible(something_new);
+    if (!something_new)
+        m_close->setFocus(Qt::OtherFocusReason);
     if (m_desk.no_entries_why().isEmpty())
         m_form->primary()->setEnabled(!ticked.empty() && words.isEmpty());
 }
 
 std::optional<work::Refusal> ComparisonWindow::take_over() {
-    if (m_there->ticked().empty() || !m_stands_on->isHidden())
+    if (m_there->ticked().empty() || !m_stands_on->text().isEmpty())
         return work::Refusal{work::Why::missing, {}, {}, false};
     QGuiApplication::setOverrideCursor(Qt::WaitCursor);
     const auto taken = m_apart->take_over({m_there->ticked(), m_differences->theirs()}, m_desk.doing(m_why->value()));

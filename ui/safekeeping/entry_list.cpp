@@ -18,7 +18,6 @@ EntryList::EntryList(const QString& spoken_name, bool with_boxes, QWidget* paren
     setItemDelegate(new TickDelegate(this));
     setRootIsDecorated(false);
     setUniformRowHeights(true);
-    setAllColumnsShowFocus(true);
     setTabKeyNavigation(false);
     //: Headers of a list of entries: what was done, when, by whom.
     setHeaderLabels({tr("Entry"), tr("When"), tr("Who")});
@@ -82,6 +81,11 @@ void EntryList::tick_all(bool ticked) {
 }
 
 qint64 EntryList::current() const { return currentItem() ? currentItem()->data(0, key_role).toLongLong() : 0; }
+
+void EntryList::focusInEvent(QFocusEvent* event) {
+    QTreeWidget::focusInEvent(event);
+    Q_EMIT current_changed();
+}
 
 void EntryList::choose(qint64 key) {
     for (int i = 0; i < topLevelItemCount(); ++i)

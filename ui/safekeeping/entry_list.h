@@ -27,7 +27,11 @@ public:
 
 Q_SIGNALS:
     void ticks_changed();
+    /// Another entry has the keyboard, or the keyboard came to this list.
     void current_changed();
+
+protected:
+    void focusInEvent(QFocusEvent* event) override;
 
 private:
     bool m_with_boxes;

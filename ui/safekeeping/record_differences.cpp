@@ -27,7 +27,6 @@ RecordDifferences::RecordDifferences(QWidget* parent) : QTreeWidget(parent) {
     setAccessibleName(tr("What the entry wrote"));
     setItemDelegate(new TickDelegate(this));
     setUniformRowHeights(true);
-    setAllColumnsShowFocus(true);
     setTabKeyNavigation(false);
     connect(this, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) { take_tick(item); });
 }
@@ -43,7 +42,7 @@ void RecordDifferences::begin(const QStringList& headers) {
 void RecordDifferences::end() {
     expandAll();
     for (int c = 0; c + 1 < columnCount(); ++c)
-        header()->resizeSection(c, std::clamp(sizeHintForColumn(c) + (c == 0 ? 2 * indentation() : 0), scaled(160), scaled(420)));
+        header()->resizeSection(c, std::clamp(sizeHintForColumn(c) + (c == 0 ? 2 * indentation() : 0), scaled(c == 0 ? 160 : 280), scaled(420)));
     m_filling = false;
 }
 
@@ -57,6 +56,7 @@ void RecordDifferences::show_there(const Desk& desk, const std::vector<work::Rec
         auto* head = new QTreeWidgetItem(this);
         head->setText(0, titled(record_kind_words(record.key.table), record.name));
         head->setText(1, record_meets_words(record.meets, theirs));
+        head->setToolTip(1, head->text(1));
         head->setData(0, type_role, static_cast<int>(CellType::strong));
         head->setData(0, place_role, static_cast<qint64>(i));
         head->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | (record.can_choose() ? Qt::ItemIsUserCheckable : Qt::NoItemFlags));
@@ -98,6 +98,7 @@ void RecordDifferences::take_tick(QTreeWidgetItem* item) {
         m_theirs.erase(record.key);
     m_filling = true;
     item->setText(1, record_meets_words(record.meets, theirs));
+    item->setToolTip(1, item->text(1));
     m_filling = false;
 }
 
