@@ -49,6 +49,7 @@ void FirstCheck::begin() {
         if (here && here->verified) {
             const auto since = book::verify_since(m_workbook, {m_uid, here->verified->seal});
             if (since && since->sound()) {
+                m_keeper.take_for_verified(since->until);
                 note_seen();
                 return set_state(State::free);
             }

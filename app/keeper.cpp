@@ -29,7 +29,7 @@ constexpr int pages_a_step = 128;
 constexpr int most_waits = 100;
 constexpr int wait_ms = 200;
 /// Up to here every copy is looked at from its first entry on; a larger one weekly, and between from what was verified before.
-constexpr qint64 small_file = 128 << 20;
+constexpr qint64 small_file = 32 << 20;
 
 } // namespace
 
@@ -62,7 +62,7 @@ struct Keeper::Inside {
     bool again = false; ///< the copy under way is the second try after an unsound one
     int waits = 0;
 
-    std::optional<book::VerifiedUntil> until; ///< what was verified in this run
+    std::optional<book::VerifiedUntil> until; ///< how far it was found sound
     std::optional<book::SafeCopy> newest;     ///< safe copy at home
     std::optional<maths::Instant> newest_at;
     std::optional<maths::Instant> failed_at;
@@ -251,6 +251,8 @@ void Keeper::copy_now(const std::optional<book::VerifiedUntil>& until) {
     if (!m_inside->copying && !m_inside->worker.joinable())
         m_inside->begin(until, {});
 }
+
+void Keeper::take_for_verified(const book::VerifiedUntil& until) { m_inside->until = until; }
 
 void Keeper::look() {
     Inside& in = *m_inside;

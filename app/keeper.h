@@ -30,6 +30,8 @@ public:
     void copy_now() override;
     /// The same, where entries up to `until` were verified before and need not be looked at again.
     void copy_now(const std::optional<book::VerifiedUntil>& until);
+    /// Up to there it was found sound: in a large workbook a copy is looked at from there on, but for once a week.
+    void take_for_verified(const book::VerifiedUntil& until);
     bool is_at_it() const { return stage() != Stage::idle; }
     /// Asks the clock whether a copy is due, and begins it. Called by itself every minute.
     void look();
