@@ -82,7 +82,7 @@ void open_history(Desk& desk, const QString& title, const std::vector<work::Corr
     auto* model = new RowsModel<HistoryRow>(
         history_columns(desk, several), [](const HistoryRow& row) { return row.id; }, table);
     table->set_rows_model(model);
-    table->set_start_widths(several ? std::vector<int>{120, 84, 130, 300, 160} : std::vector<int>{120, 84, 300, 160});
+    table->set_start_widths(several ? std::vector<int>{116, 128, 128, 220, 130} : std::vector<int>{116, 128, 280, 150});
     table->set_stretched_column(several ? 3 : 2);
     table->setSortingEnabled(false);
     std::vector<HistoryRow> rows;
@@ -113,7 +113,11 @@ void open_history(Desk& desk, const HistoryOf& of, QWidget* parent) {
     if (of.reword) {
         std::for_each(lines.begin(), lines.end(), of.reword);
     }
-    const QString own = lines.empty() ? QString() : record_words(lines.back());
+    // The record itself, not what was entered around it.
+    const auto itself = std::find_if(lines.begin(), lines.end(), [&of](const work::CorrectionLine& line) {
+        return line.table == of.records.front().table && line.row == of.records.front().id;
+    });
+    const QString own = itself == lines.end() ? QString() : record_words(*itself);
     //: Title of a window; %1 what it is about, such as "Bag S7K" or "Batch B12"
     open_history(desk, HistoryDialogWords::tr("History: %1").arg(of.title.isEmpty() ? own : of.title), lines, parent);
 }

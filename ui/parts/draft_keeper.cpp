@@ -99,7 +99,10 @@ void DraftKeeper::read_form() {
         }
     }
     std::vector<DraftPart> parts = read_parts(m_form, fields);
-    if (parts.empty()) {
+    const bool says_nothing = std::all_of(parts.begin(), parts.end(), [](const DraftPart& part) { return part.kind == DraftPart::Kind::text && part.says.isEmpty(); });
+    if (says_nothing) {
+        // Typed and taken away again.
+        drop();
         return;
     }
     if (!m_draft) {

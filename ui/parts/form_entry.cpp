@@ -6,6 +6,7 @@
 #include "ui/parts/form_notice.h"
 #include "ui/parts/habits.h"
 #include "ui/parts/page_scroll.h"
+#include "ui/parts/place.h"
 #include "ui/parts/primary_button.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/refusal_words.h"
@@ -36,6 +37,16 @@ void finish_open_cell(const QWidget* form) {
     for (QWidget* above = focus->parentWidget(); above != nullptr && above != form; above = above->parentWidget()) {
         if (auto* view = qobject_cast<QAbstractItemView*>(above)) {
             view->setFocus();
+            return;
+        }
+    }
+}
+
+/// A form that stays in its page shows again what the workbook says.
+void refresh_place_around(const QWidget& form) {
+    for (QWidget* above = form.parentWidget(); above != nullptr && !above->isWindow(); above = above->parentWidget()) {
+        if (auto* place = qobject_cast<Place*>(above)) {
+            QTimer::singleShot(0, place, &Place::refresh);
             return;
         }
     }
@@ -262,6 +273,8 @@ void FormFrame::cancel() {
     m_again->stop();
     put_notice_away();
     m_drafts->drop();
+    m_edited = false;
+    refresh_place_around(*this);
     Q_EMIT cancelled();
 }
 

@@ -57,6 +57,7 @@ void BatchCourse::start_new(const QVariantMap& prefill) {
     // Later: the form that makes the entry gives way to the batch.
     connect(m_plan, &MixPlanForm::planned, this, &BatchCourse::planned, Qt::QueuedConnection);
     connect(m_plan, &MixPlanForm::wishes, this, &BatchCourse::wishes);
+    connect(m_plan, &FormFrame::cancelled, this, [this] { start_new({}); }, Qt::QueuedConnection);
     m_course->step(number(StepName::mix))->set_body(m_plan);
     for (const StepName step : all_steps) {
         Step* card = m_course->step(number(step));

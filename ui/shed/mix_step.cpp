@@ -83,6 +83,12 @@ void MixStep::show_weigh_in(const work::BatchView& batch) {
     m_weigh_in = new MixWeighForm(m_desk, batch);
     m_beside->left()->insertWidget(0, m_weigh_in);
     connect(m_weigh_in, &FormFrame::committed, this, &StepBody::entry_made);
+    connect(m_weigh_in, &FormFrame::cancelled, this, [this] {
+        // Given up: the next one begins with what was planned.
+        m_weigh_in->hide();
+        m_weigh_in->deleteLater();
+        m_weigh_in = nullptr;
+    });
 }
 
 void MixStep::take_focus() {

@@ -117,6 +117,8 @@ void SoakStep::show_form(const work::BatchView& batch) {
     }
     m_beside->left()->addWidget(m_form);
     connect(m_form, &FormFrame::committed, this, &StepBody::entry_made);
+    // Given up: the next one begins as the first did.
+    connect(m_form, &FormFrame::cancelled, this, [this] { m_batch = {}; });
     if (had_focus)
         take_focus();
 }

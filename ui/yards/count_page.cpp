@@ -3,6 +3,7 @@
 
 #include "core/work/figures.h"
 #include "core/work/how_yards.h"
+#include "core/work/short_questions.h"
 #include "ui/parts/cards.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
@@ -69,6 +70,7 @@ void CountPage::open(work::YardId yard) {
     DraftPlace place = yard_draft(QStringLiteral("count"), QStringLiteral("count"), {m_yard.value});
     place.title = title();
     form()->set_draft(place);
+    settle_give_up();
     Q_EMIT title_changed();
 }
 
@@ -124,12 +126,12 @@ void CountPage::use_kind() {
 }
 
 std::optional<int> CountPage::bees_used_last() const {
-    for (const work::CountLine& count : work::counts(desk().workbook(), {}, {})) {
-        if (count.kind == kind() && count.bees) {
-            return count.bees;
-        }
-    }
-    return std::nullopt;
+    return work::bees_used_last(desk().workbook(), kind());
+}
+
+void CountPage::forget_typing() {
+    m_rows->set_rows({});
+    refresh();
 }
 
 void CountPage::figure() {

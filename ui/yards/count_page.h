@@ -19,6 +19,7 @@ public:
     void open(work::YardId yard);
     QString title() const override;
     void refresh() override;
+    void forget_typing() override;
 
 protected:
     void figure() override;

@@ -2,6 +2,7 @@
 #include "ui/yards/grid_page.h"
 
 #include "ui/parts/cards.h"
+#include "ui/parts/draft_keeper.h"
 #include "ui/parts/flow_layout.h"
 #include "ui/parts/how_button.h"
 #include "ui/parts/page_scroll.h"
@@ -43,6 +44,17 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
     //: A button that goes back to the yard
     QPushButton* away = add_button(tr("Back"), name + QStringLiteral("_back"));
     connect(away, &QPushButton::clicked, this, &GridPage::left);
+    //: Quiet button: what was typed into a grid and not entered goes
+    m_give_up = add_button(tr("Give up what was typed"), name + QStringLiteral("_give_up"));
+    m_give_up->hide();
+    connect(m_give_up, &QPushButton::clicked, this, [this] {
+        m_form->drafts().drop();
+        m_form->start_again();
+        set_complaint({});
+        forget_typing();
+        settle_give_up();
+        take_focus();
+    });
     m_form->set_primary(enter_words);
     m_form->primary()->setObjectName(name + QStringLiteral("_enter"));
     lay_form();
@@ -186,10 +198,16 @@ void GridPage::place_refusal(const QString& rest, const QString& words) {
     }
 }
 
+void GridPage::settle_give_up() {
+    const auto* rows = qobject_cast<const RowsModelBase*>(m_table->model());
+    m_give_up->setVisible(rows != nullptr && !rows->typed_cells().empty());
+}
+
 void GridPage::note_typing() {
     // A question asked about the grid as it was is out of date. The form then says edited(), and the figures follow.
     m_form->forget_answers();
     m_form->note_cells();
+    settle_give_up();
 }
 
 } // namespace soakbook::ui

@@ -33,6 +33,8 @@ public:
     virtual QString title() const = 0;
     /// Asks the workbook again; what was typed stays.
     virtual void refresh() = 0;
+    /// The grid as it was planned, without what was typed.
+    virtual void forget_typing() = 0;
     void take_focus();
 
 Q_SIGNALS:
@@ -65,6 +67,8 @@ protected:
     void go_to(qint64 row_id, int column);
     /// A refusal at row `index` of the entry that was sent; `part` is the rest of the field's name.
     virtual void refused_at(int index, const QString& part, const QString& words) = 0;
+    /// The button that gives up what was typed is seen only where there is something.
+    void settle_give_up();
     /// Called by a cell after each typing.
     void note_typing();
     /// Computes what follows from the typing, once for several keys.
@@ -88,6 +92,7 @@ private:
     QLabel* m_aside;
     FlowLayout* m_buttons;
     HowButton* m_how;
+    QPushButton* m_give_up;
     QLabel* m_complaint;
     LowTable* m_table;
     std::vector<int> m_may_go;

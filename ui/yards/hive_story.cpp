@@ -189,6 +189,10 @@ std::vector<Column<HiveStory::Line>> HiveStory::columns() const {
 void HiveStory::show_hive(work::HiveId hive) {
     m_hive = hive;
     refresh();
+    // What happened last is what one comes for.
+    if (m_rows->rowCount() > 0) {
+        m_table->setCurrentIndex(m_rows->index(0, 0));
+    }
 }
 
 void HiveStory::refresh() {

@@ -54,6 +54,7 @@ void PullPage::open(work::YardId yard) {
     DraftPlace place = yard_draft(QStringLiteral("pull"), QStringLiteral("strips_out"), {m_yard.value});
     place.title = title();
     form()->set_draft(place);
+    settle_give_up();
     Q_EMIT title_changed();
 }
 
@@ -84,6 +85,11 @@ void PullPage::refresh() {
     figure();
     show_how();
     Q_EMIT title_changed();
+}
+
+void PullPage::forget_typing() {
+    m_rows->set_rows({});
+    refresh();
 }
 
 void PullPage::figure() {

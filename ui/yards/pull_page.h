@@ -18,6 +18,7 @@ public:
     void open(work::YardId yard);
     QString title() const override;
     void refresh() override;
+    void forget_typing() override;
 
 Q_SIGNALS:
     void wants_pull_list(qint64 yard);

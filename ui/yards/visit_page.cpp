@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/yards/visit_page.h"
 
+#include "core/work/find.h"
 #include "core/work/hives.h"
 #include "core/work/how_yards.h"
 #include "core/work/round.h"
@@ -122,6 +123,7 @@ void VisitPage::offer_draft() {
     //: What Due calls a visit that was begun; %1 a yard and its round
     place.title = tr("Strips in, %1").arg(title());
     form()->set_draft(place);
+    settle_give_up();
 }
 
 QString VisitPage::title() const {
@@ -186,6 +188,11 @@ void VisitPage::show_plan() {
     figure();
     show_how();
     Q_EMIT title_changed();
+}
+
+void VisitPage::forget_typing() {
+    m_rows->set_rows({});
+    refresh();
 }
 
 void VisitPage::figure() {
@@ -294,12 +301,9 @@ bool VisitPage::set_figure(work::HiveId hive, std::optional<int> figure) {
 }
 
 std::optional<work::BagId> VisitPage::bag_named(const QString& code) const {
-    for (const work::BagLine& bag : work::bags(desk().workbook(), desk().today(), work::BagFilter::all)) {
-        if (bag.code.compare(code, Qt::CaseInsensitive) == 0) {
-            return bag.id;
-        }
-    }
-    return std::nullopt;
+    const auto found = work::find(desk().workbook(), code, 1).found;
+    const bool is_bag = !found.empty() && found.front().kind == work::FoundKind::bag;
+    return is_bag ? std::optional(work::BagId{found.front().id}) : std::nullopt;
 }
 
 } // namespace soakbook::ui

@@ -22,6 +22,7 @@ public:
     void open(work::RoundId round, work::YardId yard);
     QString title() const override;
     void refresh() override;
+    void forget_typing() override;
 
 Q_SIGNALS:
     void wants_run_sheet(qint64 round, qint64 yard);

@@ -13,6 +13,7 @@
 #include "ui/setup/setup_place.h"
 #include "ui/shell/frame.h"
 #include "ui/shell/places.h"
+#include "ui/yards/count_page.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -193,6 +194,28 @@ TEST_P(EveryDraft, is_found_again_from_due) {
 
 INSTANTIATE_TEST_SUITE_P(kept, EveryDraft, testing::ValuesIn(forms_with_drafts()),
                          [](const testing::TestParamInfo<FormCase>& form) { return std::string(form.param.name); });
+
+TEST(Drafts, what_was_typed_into_a_grid_can_be_given_up) {
+    QTemporaryDir folder;
+    Room room(QStringLiteral("en"));
+    auto* drafts = new ui::Drafts(folder.path(), work::workbook_uid(room.book()), &room.desk());
+    auto* page = room.show(new ui::CountPage(room.desk()));
+    page->open(full_house().yard);
+    room.settle();
+    auto* give_up = page->findChild<QPushButton*>(QStringLiteral("count_give_up"));
+    EXPECT_FALSE(give_up->isVisible());
+    auto* grid = page->findChild<ui::RecordTable*>(QStringLiteral("count_grid"));
+    ASSERT_TRUE(grid->rows_model()->setData(grid->model()->index(0, ui::count_mites), QStringLiteral("3"), Qt::EditRole));
+    room.settle();
+    open_form(room)->drafts().keep_now();
+    ASSERT_EQ(drafts->all().size(), 1U);
+    ASSERT_TRUE(give_up->isVisible());
+    give_up->click();
+    room.settle();
+    EXPECT_TRUE(drafts->all().empty());
+    EXPECT_EQ(grid->model()->index(0, ui::count_mites).data().toString(), QString());
+    EXPECT_FALSE(give_up->isVisible());
+}
 
 TEST(Drafts, a_form_without_one_is_too_small_to_matter) {
     for (const FormCase& form : all_forms()) {

@@ -99,6 +99,25 @@ TEST_F(Waiting, a_form_that_was_begun_stands_in_due_until_it_is_entered) {
     EXPECT_EQ(row(QStringLiteral("Go on")), nullptr);
 }
 
+TEST_F(Waiting, a_form_in_its_page_that_is_left_twice_shows_the_workbook_again) {
+    frame->go({ui::PlaceName::shed, QStringLiteral("reading"), {full_house().warm.value}, {}});
+    room.settle();
+    auto* probe = qobject_cast<QLineEdit*>(form_with("reading_probe")->field(QStringLiteral("probe"))->editor());
+    probe->setFocus();
+    QTest::keyClicks(probe, QStringLiteral("51"));
+    room.settle();
+    form_with("reading_probe")->drafts().keep_now();
+    QTest::keyClick(probe, Qt::Key_Escape);
+    room.settle();
+    EXPECT_EQ(probe->text(), QStringLiteral("51"));
+    EXPECT_NE(row(QStringLiteral("Go on")), nullptr);
+    frame->go_to(ui::PlaceName::shed);
+    form_with("reading_probe")->cancel();
+    room.settle();
+    EXPECT_EQ(probe->text(), QString());
+    EXPECT_EQ(row(QStringLiteral("Go on")), nullptr);
+}
+
 TEST_F(Waiting, a_form_about_something_that_is_gone_can_be_read_and_thrown_away) {
     ui::Draft draft{{QStringLiteral("reading"), 9999, QStringLiteral("Batch B99: read the tank"), {ui::PlaceName::shed, QStringLiteral("reading"), {9999}, {}}},
                     1, room.desk().now(), {{ui::DraftPart::Kind::text, QStringLiteral("x"), QStringLiteral("12,5 or so"), QStringLiteral("Probe in the liquid"), {}}}};

@@ -60,7 +60,7 @@ TEST_F(Stories, a_correction_wants_its_reason) {
     ctrl_enter();
     ASSERT_NE(dialog(), nullptr) << "a correction without a reason was taken";
     EXPECT_EQ(hanging(bench.book(), yard, desk->today()).front().strips, 4);
-    type_reason(QStringLiteral("counted again"));
+    type_into("correction_why", QStringLiteral("counted again"));
     ctrl_enter();
     EXPECT_EQ(hanging(bench.book(), yard, desk->today()).front().strips, 3);
     EXPECT_EQ(cell("story_table", QStringLiteral("strips in"), 2), QStringLiteral("3"));
