@@ -130,7 +130,7 @@ TEST_F(CopyPlace, that_is_removed_while_the_copy_is_made_is_named) {
     // A medium pulled out: the folder is there, then it is not.
     Child child([&](const Child::Tell& tell) {
         auto opened = book::Workbook::open(path);
-        for (int i = 0; i < cases(60, 2'000); ++i) {
+        for (int i = 0; i < cases(60, 600); ++i) {
             const auto copied = book::make_safe_copy(**opened, copies);
             tell(copied ? "copied" : copied.error() == book::NotCopied::folder || copied.error() == book::NotCopied::disk_full ||
                                              copied.error() == book::NotCopied::check_failed
@@ -140,7 +140,7 @@ TEST_F(CopyPlace, that_is_removed_while_the_copy_is_made_is_named) {
         make_entry(**opened, 31);
         tell("saved");
     });
-    for (int i = 0; i < cases(30, 1'000); ++i) {
+    for (int i = 0; i < cases(30, 300); ++i) {
         QDir(copies).removeRecursively();
         ::usleep(1500);
     }
