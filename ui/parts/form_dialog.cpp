@@ -3,6 +3,7 @@
 
 #include "ui/parts/cards.h"
 #include "ui/parts/draft_keeper.h"
+#include "ui/parts/draft_offer.h"
 #include "ui/parts/reason_field.h"
 #include "ui/parts/text_field.h"
 #include "ui/parts/theme.h"
@@ -76,6 +77,10 @@ void FormDialog::showEvent(QShowEvent* event) {
         m_form->take_focus();
         // What the lines of text take is known for certain once they stand: then nothing scrolls that has room.
         QTimer::singleShot(0, this, [this] {
+            // Whoever opened the form may have put the keyboard into a field.
+            if (DraftOffer* offer = m_form->drafts().offer()) {
+                offer->take_focus();
+            }
             const int missing = m_scroll->verticalScrollBar()->maximum();
             const int room = screen()->availableGeometry().height() - 48 - height();
             if (missing > 0 && room > 0) {

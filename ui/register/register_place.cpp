@@ -92,7 +92,7 @@ public:
         foot->setSpacing(16);
         foot->addWidget(m_detail, 1);
         m_history = make_history_button(desk, this, [this] { return history(); }, QStringLiteral("register_history"));
-        foot->addWidget(m_history, 0, Qt::AlignTop);
+        foot->addWidget(m_history, 0, Qt::AlignTop | Qt::AlignRight);
         column->addLayout(foot);
         //: Under the register: what it is, and what it is not.
         column->addWidget(make_soft_label(tr("Kept with the fields that veterinary registers usually ask for. Home-made strips are no authorised product: whether and how they may be "

@@ -44,6 +44,9 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
     //: A button that goes back to the yard
     QPushButton* away = add_button(tr("Back"), name + QStringLiteral("_back"));
     connect(away, &QPushButton::clicked, this, &GridPage::left);
+    m_form->set_primary(enter_words);
+    m_form->primary()->setObjectName(name + QStringLiteral("_enter"));
+    lay_form();
     //: Quiet button: what was typed into a grid and not entered goes
     m_give_up = add_button(tr("Give up what was typed"), name + QStringLiteral("_give_up"));
     m_give_up->hide();
@@ -55,9 +58,6 @@ GridPage::GridPage(Desk& desk, const QString& name, const QString& spoken_name, 
         settle_give_up();
         take_focus();
     });
-    m_form->set_primary(enter_words);
-    m_form->primary()->setObjectName(name + QStringLiteral("_enter"));
-    lay_form();
 
     m_complaint->setObjectName(name + QStringLiteral("_complaint"));
     m_complaint->setProperty("kind", QStringLiteral("complaint"));

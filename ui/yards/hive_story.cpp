@@ -79,7 +79,9 @@ void HiveStory::make_buttons() {
     m_weigh = button(tr("Weigh pulled strips"), "story_weigh");
     //: Quiet button: hangs strips in this one hive
     m_place = button(tr("Strips in this hive"), "story_place");
-    flow->addWidget(make_history_button(m_desk, this, [this] { return history_of(m_desk, m_name, QStringLiteral("hive"), m_hive.value); }, QStringLiteral("story_history")));
+    QPushButton* history = make_history_button(m_desk, this, [this] { return history_of(m_desk, m_name, QStringLiteral("hive"), m_hive.value); }, QStringLiteral("story_history"));
+    set_kind(history, "");
+    flow->addWidget(history);
     give_history(m_desk, m_table, [this] {
         const work::HiveEvent* event = chosen();
         if (event == nullptr)

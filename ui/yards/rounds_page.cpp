@@ -95,10 +95,12 @@ void RoundsPage::make_yards() {
     m_change = button(tr("Change the round"), "rounds_change");
     //: Quiet button: a round that is over
     m_close = button(tr("Close the round"), "rounds_close");
-    flow->addWidget(make_history_button(m_desk, this, [this] {
+    QPushButton* history = make_history_button(m_desk, this, [this] {
         const auto* round = chosen();
         return round == nullptr ? HistoryOf{} : history_of(m_desk, round->name, QStringLiteral("round"), round->id.value);
-    }, QStringLiteral("rounds_history")));
+    }, QStringLiteral("rounds_history"));
+    set_kind(history, "");
+    flow->addWidget(history);
     m_yards_card->add_head_widget(buttons);
     m_yards_card->set_flush();
     m_complaint->setProperty("kind", QStringLiteral("complaint"));
