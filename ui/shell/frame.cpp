@@ -233,6 +233,7 @@ void Frame::set_banner(const QString& words, const std::vector<WayOn>& ways) {
         connect(button, &QPushButton::clicked, this, [go = way.go] { go(); });
     }
     m_bars->addWidget(m_banner);
+    m_banner->show();
 }
 
 void Frame::say(const QString& words) {
