@@ -4,6 +4,7 @@
 #include "core/work/hives.h"
 #include "core/work/papers.h"
 #include "core/work/setup.h"
+#include "core/work/short_questions.h"
 #include "ui/papers/offer_labels.h"
 #include "ui/papers/paper_head.h"
 #include "ui/papers/record_words.h"
@@ -99,21 +100,7 @@ SheetTable hives_table(const Desk& desk, const work::RegisterFilter& filter) {
 } // namespace
 
 std::vector<work::CorrectionLine> shown_corrections(const Desk& desk, const work::RegisterFilter& filter) {
-    std::vector<work::CorrectionLine> lines = work::corrections(desk.workbook(), filter);
-    if (filter.yard || filter.batch || (!filter.from && !filter.to))
-        return lines;
-    const auto same = [](const work::CorrectionLine& a, const work::CorrectionLine& b) {
-        return a.at == b.at && a.record == b.record && a.column == b.column && a.after == b.after;
-    };
-    std::vector<work::CorrectionLine> shown;
-    for (work::CorrectionLine& line : work::corrections(desk.workbook(), {})) {
-        const maths::Day day = line.at.local_day();
-        const bool in_range = (!filter.from || *filter.from <= day) && (!filter.to || day <= *filter.to);
-        const bool behind = std::any_of(lines.begin(), lines.end(), [&](const auto& other) { return same(line, other); });
-        if (in_range || behind)
-            shown.push_back(std::move(line));
-    }
-    return shown;
+    return work::corrections_and_those_made_then(desk.workbook(), filter);
 }
 
 QString range_words(const Desk& desk, const work::RegisterFilter& filter) {

@@ -37,8 +37,19 @@ public:
     void set_items(std::vector<SideItem> items) {
         beginResetModel();
         m_items = std::move(items);
+        forget_measured();
         endResetModel();
     }
+
+    /// What was measured over all rows for a width, until rows or letters change.
+    template <class F> bool measured(int width, F&& measure) const {
+        if (m_width != width) {
+            m_fits_not = measure();
+            m_width = width;
+        }
+        return m_fits_not;
+    }
+    void forget_measured() { m_width = -1; }
 
     const SideItem& at(int row) const { return m_items.at(static_cast<std::size_t>(row)); }
 
@@ -56,6 +67,8 @@ public:
 
 private:
     std::vector<SideItem> m_items;
+    mutable int m_width = -1;
+    mutable bool m_fits_not = false;
 };
 
 namespace {
@@ -136,6 +149,10 @@ private:
 
     /// Whether one state stands too wide beside its head; then all rows have a third line for it.
     static bool state_below(const SideModel& items, int width) {
+        return items.measured(width, [&] { return one_is_too_wide(items, width); });
+    }
+
+    static bool one_is_too_wide(const SideModel& items, int width) {
         const int room = width - 2 * scaled(16);
         for (int row = 0; row < items.rowCount(); ++row) {
             const SideItem& item = items.at(row);
@@ -217,6 +234,7 @@ void SideList::keyPressEvent(QKeyEvent* event) {
 void SideList::changeEvent(QEvent* event) {
     QListView::changeEvent(event);
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+        m_items->forget_measured();
         scheduleDelayedItemsLayout();
     }
 }

@@ -2,6 +2,7 @@
 #include "ui/register/register_place.h"
 
 #include "core/work/record_history.h"
+#include "core/work/short_questions.h"
 #include "core/work/watch.h"
 #include "ui/papers/history_dialog.h"
 #include "ui/papers/paper_head.h"
@@ -195,7 +196,7 @@ private:
         m_seal->setText(told);
         const work::RegisterFilter filter = m_filter->filter();
         std::vector<work::RegisterLine> lines = work::treatments(m_desk.workbook(), filter);
-        const bool none = m_stack->currentIndex() == 0 && lines.empty() && work::treatments(m_desk.workbook(), {}).empty();
+        const bool none = m_stack->currentIndex() == 0 && lines.empty() && !work::was_anything_hung(m_desk.workbook());
         m_empty->setVisible(none);
         m_stack->setVisible(!none);
         m_filter->setVisible(!none && m_stack->currentIndex() != 3);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/store/bags_page.h"
 
+#include "core/work/short_questions.h"
+
 #include "ui/parts/cards.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/theme.h"
@@ -110,20 +112,21 @@ BagFilter BagsPage::filter() const {
 }
 
 void BagsPage::refresh() {
-    const std::vector<BagLine> all = work::bags(m_desk.workbook(), m_desk.today(), BagFilter::all);
-    m_empty->setVisible(all.empty());
-    m_content->setVisible(!all.empty());
-    m_stock->show_bags(work::bags(m_desk.workbook(), m_desk.today()));
-    count_rows(all);
+    const int ever = work::bags_ever(m_desk.workbook());
+    m_empty->setVisible(ever == 0);
+    m_content->setVisible(ever != 0);
+    const std::vector<BagLine> in_stock = work::bags(m_desk.workbook(), m_desk.today());
+    m_stock->show_bags(in_stock);
+    count_rows(in_stock, ever);
     show_rows();
 }
 
-void BagsPage::count_rows(const std::vector<BagLine>& all) {
+void BagsPage::count_rows(const std::vector<BagLine>& stock, int ever) {
     const auto set = [this](BagFilter filter, std::ptrdiff_t n) {
         m_filter->set_count(static_cast<int>(filter), m_desk.count(static_cast<qint64>(n)));
     };
-    const auto of = [&all](BagState state) {
-        return std::count_if(all.begin(), all.end(), [state](const BagLine& bag) { return bag.state == state; });
+    const auto of = [&stock](BagState state) {
+        return std::count_if(stock.begin(), stock.end(), [state](const BagLine& bag) { return bag.state == state; });
     };
     const auto near = of(BagState::near_limit);
     const auto ready = of(BagState::ready) + near;
@@ -134,10 +137,12 @@ void BagsPage::count_rows(const std::vector<BagLine>& all) {
     set(BagFilter::near_limit, near);
     set(BagFilter::past_limit, of(BagState::past_limit));
     set(BagFilter::opened,
-        std::count_if(all.begin(), all.end(), [](const BagLine& bag) { return bag.opened_on && bag.left > 0; }));
-    set(BagFilter::reserved, of(BagState::reserved));
-    set(BagFilter::gone, of(BagState::gone) + of(BagState::made_void));
-    set(BagFilter::all, static_cast<std::ptrdiff_t>(all.size()));
+        std::count_if(stock.begin(), stock.end(), [](const BagLine& bag) { return bag.opened_on && bag.left > 0; }));
+    // Those that are gone are most of them after some years: they are counted, not read.
+    const auto reserved = static_cast<std::ptrdiff_t>(work::bags(m_desk.workbook(), m_desk.today(), BagFilter::reserved).size());
+    set(BagFilter::reserved, reserved);
+    set(BagFilter::gone, ever - in_stock - reserved);
+    set(BagFilter::all, ever);
 }
 
 void BagsPage::show_rows() {

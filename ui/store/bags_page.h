@@ -34,7 +34,7 @@ private:
     QWidget* make_table_card();
     void show_rows();
     void show_chosen();
-    void count_rows(const std::vector<work::BagLine>& all);
+    void count_rows(const std::vector<work::BagLine>& stock, int ever);
     work::BagFilter filter() const;
 
     Desk& m_desk;

@@ -2,6 +2,7 @@
 #include "ui/yards/yard_form.h"
 
 #include "core/work/register_view.h"
+#include "core/work/short_questions.h"
 #include "ui/parts/choice_field.h"
 #include "ui/parts/day_field.h"
 #include "ui/parts/desk.h"
@@ -52,8 +53,8 @@ void YardForm::open(QWidget* parent, Desk& desk, const work::YardEntry& yard, st
     name->set_value(yard.name);
     where->set_value(yard.where_it_is);
     note->set_value(yard.note);
-    const auto hung = yard.id ? work::treatments(desk.workbook(), {{}, {}, yard.id, {}, true}) : std::vector<work::RegisterLine>{};
-    TextField* reason = hung.empty() ? nullptr : named(add_reason(*form, correction_help(), naming_picks()), "yard_reason");
+    const bool hung = yard.id && work::was_anything_hung(desk.workbook(), yard.id);
+    TextField* reason = hung ? named(add_reason(*form, correction_help(), naming_picks()), "yard_reason") : nullptr;
     const auto renamed = [name, was = yard.name] { return name->value() != was; };
     if (reason != nullptr) {
         // The register names the yard: another name is a correction.
