@@ -25,7 +25,8 @@ ChangeRecorder::ChangeRecorder(const QSqlDatabase& db) : m_session(std::make_uni
     if (const int rc = sqlite3session_create(raw, "main", &m_session->handle); rc != SQLITE_OK)
         throw_store_error(rc, QStringLiteral("the change recorder did not start"));
     for (const QString& table : record_tables())
-        sqlite3session_attach(m_session->handle, table.toUtf8().constData());
+        if (const int rc = sqlite3session_attach(m_session->handle, table.toUtf8().constData()); rc != SQLITE_OK)
+            throw_store_error(rc, QStringLiteral("the change recorder did not start"));
 }
 ChangeRecorder::~ChangeRecorder() = default;
 
@@ -55,8 +56,12 @@ QVariant to_variant(sqlite3_value* value) {
     switch (sqlite3_value_type(value)) {
     case SQLITE_INTEGER:
         return static_cast<qint64>(sqlite3_value_int64(value));
-    case SQLITE_TEXT:
-        return QString::fromUtf8(reinterpret_cast<const char*>(sqlite3_value_text(value)), sqlite3_value_bytes(value));
+    case SQLITE_TEXT: {
+        const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(value));
+        if (!text)
+            throw_store_error(SQLITE_NOMEM, QStringLiteral("no memory for a recorded change"));
+        return QString::fromUtf8(text, sqlite3_value_bytes(value));
+    }
     case SQLITE_BLOB:
         return QByteArray(static_cast<const char*>(sqlite3_value_blob(value)), sqlite3_value_bytes(value));
     default:
@@ -76,7 +81,8 @@ struct RowChange {
 std::vector<RowChange> rows_of(const QByteArray& changeset) {
     std::vector<RowChange> rows;
     Iterator it(changeset);
-    while (sqlite3changeset_next(it.handle) == SQLITE_ROW) {
+    int rc = SQLITE_OK;
+    while ((rc = sqlite3changeset_next(it.handle)) == SQLITE_ROW) {
         RowChange row;
         const char* table = nullptr;
         int columns = 0;
@@ -95,6 +101,9 @@ std::vector<RowChange> rows_of(const QByteArray& changeset) {
         row.id = keyed.empty() ? 0 : keyed.front().second.toLongLong();
         rows.push_back(std::move(row));
     }
+    // A part of it taken back would be worse than none.
+    if (rc != SQLITE_DONE)
+        throw_store_error(rc, QStringLiteral("recorded changes cannot be read"));
     return rows;
 }
 
