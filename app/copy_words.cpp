@@ -23,7 +23,7 @@ QString copy_words(book::NotCopied why, const QString& place) {
         return CopyTexts::tr("No safe copy was made: another program was writing the workbook. Soakbook tries again by itself.");
     case book::NotCopied::check_failed:
         //: The copy was read back.
-        return CopyTexts::tr("No safe copy was made: read back, the copy was not sound. The safe copies made before stay.");
+        return CopyTexts::tr("No safe copy was made: when it was read back, the copy was not sound. The safe copies made before stay.");
     case book::NotCopied::exists_already:
         //: %1 is a file.
         return CopyTexts::tr("%1 is there already. Choose another name: nothing is written over it.").arg(to);

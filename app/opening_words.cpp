@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/opening_words.h"
 
+#include "ui/papers/record_words.h"
+
 #include <QCoreApplication>
 #include <QDir>
 
@@ -20,30 +22,30 @@ maths::Instant instant_of(const QDateTime& at) {
 QString why_words(LookingWhy why) {
     switch (why) {
     case LookingWhy::medium_kept:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("nothing on this medium can be written.");
     case LookingWhy::folder_kept:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("nothing may be written in its folder.");
     case LookingWhy::file_kept:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("the file may only be read.");
     case LookingWhy::held:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("it is open elsewhere.");
     case LookingWhy::damaged:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("the file is damaged; what can still be read of it is shown.");
     case LookingWhy::newer:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("a newer Soakbook wrote it.");
     case LookingWhy::safe_copy:
-        //: After "Open for looking alone:"
+        //: After "Open only to be looked at:"
         return Words::tr("this is a safe copy, which stays as it is.");
     case LookingWhy::wished:
         break;
     }
-    //: After "Open for looking alone:"
+    //: After "Open only to be looked at:"
     return Words::tr("you wished it so.");
 }
 
@@ -107,12 +109,12 @@ QString held_words(const NotLocked& lock, const QString& file, const Moments& mo
 QString looking_words(LookingWhy why, const std::optional<Holder>& holder, const Moments& moments) {
     const QString reason = why == LookingWhy::held && holder ? holder_words(*holder, moments) : why_words(why);
     //: Above the pages of a workbook that can only be looked at: %1 why, %2 the way out; both are sentences
-    return Words::tr("Open for looking alone: %1 %2").arg(reason, way_out(why));
+    return Words::tr("Open only to be looked at: %1 %2").arg(reason, way_out(why));
 }
 
 QString looking_hint(LookingWhy why) {
     //: Beside a button that cannot be used: %1 why, a sentence
-    return Words::tr("No entry can be made: the workbook is open for looking alone, since %1").arg(why_words(why));
+    return Words::tr("No entry can be made, for the workbook is open only to be looked at: %1").arg(why_words(why));
 }
 
 QString refused_title(book::NotOpened why) {
@@ -166,7 +168,7 @@ QString missing_words(const MissingEntries& missing, const Moments& moments) {
     if (missing.entries == 0)
         //: %1 the number of an entry, %2 a day and time
         return Words::tr("This is not the workbook that stood here: that one had come to entry %1 on %2, and this one holds other "
-                         "entries in its place. It seems that two copies were used apart.")
+                         "entries in its place. It seems that entries were made in two copies.")
             .arg(missing.newest_then)
             .arg(when);
     //: %n entries, %1 a day and time
@@ -220,12 +222,12 @@ QString damage_words(const book::Verdict& verdict) {
         }
     if (!bad || !bad->first)
         //: What is wrong with a workbook
-        return Words::tr("Pages of the file do not read as they were written.");
+        return Words::tr("Parts of the file do not read as they were written.");
     if (bad->first->seq > 0)
         //: What is wrong with a workbook; %1 the number of an entry
-        return Words::tr("The first entry that does not stand as it was written is number %1.").arg(bad->first->seq);
+        return Words::tr("Entry %1 is the first that is not as it was written.").arg(bad->first->seq);
     //: What is wrong with a workbook; %1 a kind of record and its number, as in: bag 17
-    return Words::tr("A record is not as the history has it: %1.").arg(bad->first->table + QLatin1Char(' ') + QString::number(bad->first->row));
+    return Words::tr("A record is not as the history has it: %1.").arg(ui::record_kind_words(bad->first->table) + QLatin1Char(' ') + QString::number(bad->first->row));
 }
 
 } // namespace soakbook::app

@@ -105,13 +105,13 @@ void Session::say_held(const NotLocked& lock, const QString& path) {
     news.text << held_words(lock, path, [this](const maths::Instant& at) { return moment(at); });
     news.file = QDir::toNativeSeparators(path);
     //: A button
-    news.ways.push_back({tr("Look at it alone"), QStringLiteral("look"), [this, path, holder] { visit(path, looking_at(LookingWhy::held, holder)); }});
+    news.ways.push_back({tr("Only look at it"), QStringLiteral("look"), [this, path, holder] { visit(path, looking_at(LookingWhy::held, holder)); }});
     //: A button
     news.ways.push_back({tr("Try again"), QStringLiteral("try_again"), [this, path] { visit(path); }});
     if (!holder || is_alive(*holder, !is_on_network(path)) != Alive::yes) {
         const bool elsewhere = holder && holder->host != Holder::here(holder->since).host;
         //: A button
-        const QString words = elsewhere ? tr("That computer is surely off: take it over...")
+        const QString words = elsewhere ? tr("That computer is surely off: take the workbook over...")
                                         //: A button
                                         : tr("It is surely not open any more: take it over...");
         news.ways.push_back({words, QStringLiteral("take_over"), [this, holder, path] { confirm_take_over(holder, path); }});
@@ -137,7 +137,7 @@ void Session::confirm_take_over(const std::optional<Holder>& holder, const QStri
     //: A button: nothing is taken over
     news.ways.push_back({tr("Leave it as it is"), QStringLiteral("leave"), [this, path] { visit(path); }});
     //: A button
-    news.ways.push_back({tr("It is off: take it over"), QStringLiteral("confirm_take_over"), [this, path, holder] {
+    news.ways.push_back({tr("It is not open any more: take it over"), QStringLiteral("confirm_take_over"), [this, path, holder] {
                              Wish wish;
                              wish.take_over = true;
                              wish.holder = holder;
@@ -210,7 +210,7 @@ void Session::say_missing() {
     news.title = tr("Is this the workbook you mean?");
     news.text << missing_words(*m_check->missing(), [this](const maths::Instant& at) { return moment(at); });
     //: In a window that asks what a file is
-    news.text << tr("No entry can be made until you say what it is. Nothing was changed.");
+    news.text << tr("No entry can be made until you say whether this is the right one. Nothing was changed.");
     news.file = QDir::toNativeSeparators(file);
     if (const QString copy = newest_copy_of(file); !copy.isEmpty()) {
         //: A button
@@ -226,7 +226,7 @@ void Session::say_missing() {
                                  m_check->go_on_with_this();
                          }});
     //: A button
-    news.ways.push_back({tr("Look at it alone"), QStringLiteral("look"), [this, file] { visit(file, looking_at(LookingWhy::wished)); }});
+    news.ways.push_back({tr("Only look at it"), QStringLiteral("look"), [this, file] { visit(file, looking_at(LookingWhy::wished)); }});
     //: A button
     news.ways.push_back({tr("Choose another workbook..."), QStringLiteral("choose_other"), [this] { ask_for_workbook(); }, true});
     ask(news);
@@ -242,7 +242,7 @@ void Session::say_damaged(const book::Verdict& verdict) {
     //: In a window about a damaged workbook; %1 what is wrong, a sentence
     news.text << tr("It was looked through, and it is not as it was written. %1").arg(damage_words(verdict));
     //: In a window about a damaged workbook
-    news.text << tr("Nothing in the file was changed. What can still be read of it is shown, for looking alone.");
+    news.text << tr("Nothing in the file was changed. What can still be read of it is shown, only to be looked at.");
     news.file = QDir::toNativeSeparators(file);
     news.ways = ways_from_damage(file, true, false);
     //: A button: of a damaged workbook that is shown
@@ -258,7 +258,7 @@ std::vector<ui::WayOn> Session::ways_from_looking() {
     case LookingWhy::folder_kept:
     case LookingWhy::medium_kept:
     case LookingWhy::wished:
-        //: A button beside why a workbook is open for looking alone
+        //: A button beside why a workbook is open only to be looked at
         return {{tr("Open it for entries"), QStringLiteral("open_for_entries"), [this, file] { QTimer::singleShot(0, this, [this, file] { visit(file); }); }}};
     case LookingWhy::damaged: {
         std::vector<ui::WayOn> ways;
@@ -289,7 +289,7 @@ void Session::refresh_banner() {
     if (m_open.looking) {
         QString words = looking_words(*m_open.looking, m_open.holder, [this](const maths::Instant& at) { return moment(at); });
         if (m_open.aside)
-            //: Behind why a workbook is open for looking alone
+            //: Behind why a workbook is open only to be looked at
             words = tr("%1 An older Soakbook wrote it: you see a copy that was brought up to date.").arg(words);
         m_frame->set_banner(words, ways_from_looking());
         return;

@@ -52,6 +52,179 @@
     </message>
 </context>
 <context>
+    <name>ApartWords</name>
+    <message>
+        <source>There is no file %1. Look whether it was moved, or whether the stick is plugged in.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>Es gibt keine Datei %1. Sehen Sie nach, ob sie verschoben wurde oder ob der Stick steckt.</translation>
+    </message>
+    <message>
+        <source>%1 is not a Soakbook workbook, so there is nothing to compare.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 ist kein Arbeitsbuch von Soakbook, darum gibt es nichts zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Soakbook. Install that version here, then compare.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 wurde mit einem neueren Soakbook geschrieben. Installieren Sie dieses hier und vergleichen Sie dann.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read. Copy it to this computer and try again.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 lässt sich nicht lesen. Kopieren Sie es auf diesen Rechner und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged. Nothing is taken over from it. What is left in it can be read in Set-up, under Workbooks.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 ist beschädigt. Daraus wird nichts übernommen. Unter „Einrichtung“, „Arbeitsbücher“ lässt sich lesen, was darin übrig ist.</translation>
+    </message>
+    <message>
+        <source>%1 was rebuilt by another program. Nothing of it was run, and nothing is taken over from it.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 wurde von einem anderen Programm umgebaut. Nichts davon wurde ausgeführt, und nichts wird daraus übernommen.</translation>
+    </message>
+    <message>
+        <source>%1 is held by another program just now. Close it there and try again.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 ist gerade in einem anderen Programm offen. Schließen Sie es dort und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>%1 must be copied before it can be read, and there is no room for that on this computer. Make room and try again.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 muss vor dem Lesen kopiert werden, und dafür ist auf diesem Rechner kein Platz. Schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>%1 is the workbook that is open. Choose the other copy.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 ist das Arbeitsbuch, das gerade offen ist. Wählen Sie die andere Kopie.</translation>
+    </message>
+    <message>
+        <source>%1 is a workbook of its own, not a copy of this one.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 ist ein eigenes Arbeitsbuch, keine Kopie von diesem.</translation>
+    </message>
+    <message>
+        <source>Both hold the same entries.</source>
+        <extracomment>Two copies of the workbook were compared.</extracomment>
+        <translation>Beide enthalten dieselben Einträge.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The other is older: %n entries are missing there. Nothing stands only there.</source>
+        <extracomment>The other copy of the workbook is an older one.</extracomment>
+        <translation>
+            <numerusform>Die andere ist älter: Dort fehlt %n Eintrag. Nichts steht nur dort.</numerusform>
+            <numerusform>Die andere ist älter: Dort fehlen %n Einträge. Nichts steht nur dort.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The other is newer: %n entries are missing here.</source>
+        <extracomment>The other copy of the workbook is a newer one.</extracomment>
+        <translation>
+            <numerusform>Die andere ist neuer: Hier fehlt %n Eintrag.</numerusform>
+            <numerusform>Die andere ist neuer: Hier fehlen %n Einträge.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Both were written in since they were the same: %n entries stand only here,</source>
+        <extracomment>Two copies of the workbook were both written in; the second half of the sentence follows.</extracomment>
+        <translation>
+            <numerusform>Seit beide gleich waren, wurde in beide geschrieben: %n Eintrag steht nur hier,</numerusform>
+            <numerusform>Seit beide gleich waren, wurde in beide geschrieben: %n Einträge stehen nur hier,</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n only there.</source>
+        <extracomment>The second half of a sentence: so many entries stand only here, ...</extracomment>
+        <translation>
+            <numerusform>%n nur dort.</numerusform>
+            <numerusform>%n nur dort.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>is added here</source>
+        <extracomment>What becomes of a record of the other copy.</extracomment>
+        <translation>kommt hier dazu</translation>
+    </message>
+    <message>
+        <source>will say what it says there</source>
+        <extracomment>What becomes of a record of the other copy.</extracomment>
+        <translation>wird so, wie es dort steht</translation>
+    </message>
+    <message>
+        <source>stands here already</source>
+        <extracomment>What becomes of a record of the other copy.</extracomment>
+        <translation>steht hier schon</translation>
+    </message>
+    <message>
+        <source>was taken back there; stays here</source>
+        <extracomment>What becomes of a record of the other copy: it was taken back there.</extracomment>
+        <translation>dort zurückgenommen; bleibt hier</translation>
+    </message>
+    <message>
+        <source>taken back here: is added again</source>
+        <extracomment>What becomes of a record that was taken back here and changed in the other copy.</extracomment>
+        <translation>hier zurückgenommen: kommt wieder dazu</translation>
+    </message>
+    <message>
+        <source>taken back here: stays away</source>
+        <translation>hier zurückgenommen: bleibt weg</translation>
+    </message>
+    <message>
+        <source>"%1" rests on "%2", which is left out. Take over both, or leave out both.</source>
+        <extracomment>%1 and %2 are entries in words.</extracomment>
+        <translation>„%1“ baut auf „%2“ auf, und das ist ausgelassen. Übernehmen Sie beides oder lassen Sie beides aus.</translation>
+    </message>
+    <message>
+        <source>changed outside Soakbook</source>
+        <extracomment>In place of an entry's name.</extracomment>
+        <translation>außerhalb von Soakbook geändert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were taken over as one; undo takes them back together.</source>
+        <extracomment>Entries of another copy were written into this one; %n is how many.</extracomment>
+        <translation>
+            <numerusform>%n Eintrag wurde übernommen; Rückgängig nimmt ihn zurück.</numerusform>
+            <numerusform>%n Einträge wurden als einer übernommen; Rückgängig nimmt sie zusammen zurück.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There was nothing to take over: it stands here already, or stays as it is here.</source>
+        <extracomment>Entries of another copy were to be written into this one.</extracomment>
+        <translation>Es gab nichts zu übernehmen: Es steht schon hier oder bleibt, wie es hier ist.</translation>
+    </message>
+    <message>
+        <source>%1 is given out twice: the one taken over is now %2. Write or print the label of %2.</source>
+        <extracomment>%1 and %2 are codes of bags, pails or batches.</extracomment>
+        <translation>%1 ist zweimal vergeben: Das Übernommene heißt jetzt %2. Schreiben oder drucken Sie das Etikett dafür neu.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records that differ stay as they are here.</source>
+        <extracomment>%n records were changed in both copies.</extracomment>
+        <translation>
+            <numerusform>%n Aufzeichnung, die sich unterscheidet, bleibt, wie sie hier ist.</numerusform>
+            <numerusform>%n Aufzeichnungen, die sich unterscheiden, bleiben, wie sie hier sind.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changed in both: as it is there</source>
+        <extracomment>What becomes of a record that was changed in both copies.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed in both: stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same name in both: as it is there</source>
+        <extracomment>What becomes of a record that was entered in both copies under the same name.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same name in both: stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>BagColumns</name>
     <message>
         <source>Days</source>
@@ -1185,24 +1358,35 @@ soakbook --version             die Version
     </message>
 </context>
 <context>
+    <name>CopyAges</name>
+    <message>
+        <source>just now</source>
+        <extracomment>How long ago a copy was made: within the last minute</extracomment>
+        <translation>gerade eben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n min ago</source>
+        <extracomment>How long ago a copy was made, in minutes</extracomment>
+        <translation>
+            <numerusform>vor %n min</numerusform>
+            <numerusform>vor %n min</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n h ago</source>
+        <extracomment>How long ago a copy was made, in hours</extracomment>
+        <translation>
+            <numerusform>vor %n h</numerusform>
+            <numerusform>vor %n h</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CopyWords</name>
     <message>
         <source>No safe copy yet</source>
         <extracomment>In the status line</extracomment>
         <translation>Noch keine Sicherungskopie</translation>
-    </message>
-    <message numerus="yes">
-        <source>Safe copy of %1, %n entry(ies) since</source>
-        <extracomment>In the status line; %1 a day and time, %n the number of entries since</extracomment>
-        <translation>
-            <numerusform>Sicherungskopie von %1, seither %n Eintrag</numerusform>
-            <numerusform>Sicherungskopie von %1, seither %n Einträge</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Safe copy of %1, holds everything</source>
-        <extracomment>In the status line; %1 a day and time</extracomment>
-        <translation>Sicherungskopie von %1, enthält alles</translation>
     </message>
     <message>
         <source>Worked example</source>
@@ -1213,6 +1397,24 @@ soakbook --version             die Version
         <source>nothing you enter here is kept</source>
         <extracomment>In the status line while the worked example is open</extracomment>
         <translation>was hier eingegeben wird, bleibt nicht erhalten</translation>
+    </message>
+    <message numerus="yes">
+        <source>Safe copy %1, %n entry(ies) since</source>
+        <extracomment>In the status line; %1 such as "14 min ago", %n the number of entries since</extracomment>
+        <translation>
+            <numerusform>Sicherungskopie %1, seitdem %n Eintrag</numerusform>
+            <numerusform>Sicherungskopie %1, seitdem %n Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Safe copy %1, checked</source>
+        <extracomment>In the status line; %1 such as "14 min ago". Checked: the copy was read back in full, and is good.</extracomment>
+        <translation>Sicherungskopie %1, geprüft</translation>
+    </message>
+    <message>
+        <source>No safe copy could be made</source>
+        <extracomment>In the status line; Set-up says why</extracomment>
+        <translation>Keine Sicherungskopie möglich</translation>
     </message>
 </context>
 <context>
@@ -1269,6 +1471,21 @@ soakbook --version             die Version
         <extracomment>Filled button of a form</extracomment>
         <translation>Für ungültig erklären</translation>
     </message>
+    <message>
+        <source>burst</source>
+        <extracomment>A usual reason why a bag is made void</extracomment>
+        <translation>geplatzt</translation>
+    </message>
+    <message>
+        <source>entered by mistake</source>
+        <extracomment>A usual reason why a bag is made void</extracomment>
+        <translation>versehentlich eingetragen</translation>
+    </message>
+    <message>
+        <source>label spoilt</source>
+        <extracomment>A usual reason why a label is made void</extracomment>
+        <translation>Etikett verdorben</translation>
+    </message>
 </context>
 <context>
     <name>Corrections</name>
@@ -1308,11 +1525,6 @@ soakbook --version             die Version
         <source>Day</source>
         <extracomment>Field</extracomment>
         <translation>Tag</translation>
-    </message>
-    <message>
-        <source>Reason</source>
-        <extracomment>Field</extracomment>
-        <translation>Grund</translation>
     </message>
     <message>
         <source>Save the correction</source>
@@ -2098,6 +2310,78 @@ A row of things to do: use leftover pails.</extracomment>
         <source>New batch</source>
         <translation>Neuer Ansatz</translation>
     </message>
+    <message>
+        <source>Choose</source>
+        <extracomment>A row of things to do: choose a second place for safe copies.</extracomment>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>a second place for safe copies</source>
+        <extracomment>What is to be chosen.</extracomment>
+        <translation>einen zweiten Ort für Sicherungskopien</translation>
+    </message>
+    <message>
+        <source>they all lie on this computer</source>
+        <extracomment>Why it is to be chosen.</extracomment>
+        <translation>alle liegen auf diesem Rechner</translation>
+    </message>
+    <message>
+        <source>Choose, or say none</source>
+        <extracomment>A button.</extracomment>
+        <translation>Wählen oder verzichten</translation>
+    </message>
+    <message>
+        <source>Connect</source>
+        <extracomment>A row of things to do: put the stick in on which the second safe copies lie.</extracomment>
+        <translation>Anschließen</translation>
+    </message>
+    <message>
+        <source>no safe copy was put there since %1</source>
+        <extracomment>Why a stick is to be put in; %1 is a day.</extracomment>
+        <translation>seit %1 kam keine Sicherungskopie dorthin</translation>
+    </message>
+    <message>
+        <source>Safe copies</source>
+        <extracomment>A button.</extracomment>
+        <translation>Sicherungskopien</translation>
+    </message>
+    <message>
+        <source>typed %1, not entered</source>
+        <extracomment>Why a form that was begun stands among the things to do; %1 is a day and a time</extracomment>
+        <translation>getippt %1, nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <extracomment>A verb that begins a row: go on with a form that was begun. And its button.</extracomment>
+        <translation>Fortsetzen</translation>
+    </message>
+    <message>
+        <source>Open the form</source>
+        <translation>Formular öffnen</translation>
+    </message>
+    <message>
+        <source>Look at</source>
+        <extracomment>A verb that begins a row: look at changes that another program made.</extracomment>
+        <translation>Ansehen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) made outside Soakbook</source>
+        <extracomment>%n changes that another program made in the workbook.</extracomment>
+        <translation>
+            <numerusform>%n Änderung außerhalb von Soakbook</numerusform>
+            <numerusform>%n Änderungen außerhalb von Soakbook</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the newest of %1</source>
+        <extracomment>%1 is a day and a time: that of the newest change another program made.</extracomment>
+        <translation>die neueste vom %1</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <extracomment>A button: shows the changes another program made.</extracomment>
+        <translation>Zeigen</translation>
+    </message>
 </context>
 <context>
     <name>Figure</name>
@@ -2718,6 +3002,21 @@ UN GHS P312</extracomment>
     </message>
 </context>
 <context>
+    <name>History</name>
+    <message>
+        <source>History</source>
+        <extracomment>In the menu of a row: what it said before, who changed it, when and why
+----------
+Quiet button: what a record said before, who changed it, when and why</extracomment>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>What it said before, who changed it, when and why (Ctrl+H)</source>
+        <extracomment>Tool tip of the button "History"; Ctrl+H is a key</extracomment>
+        <translation>Was vorher dastand, wer es wann und warum geändert hat (Strg+H)</translation>
+    </message>
+</context>
+<context>
     <name>HistoryDialog</name>
     <message>
         <source>When</source>
@@ -2748,6 +3047,21 @@ UN GHS P312</extracomment>
         <source>Close</source>
         <extracomment>Button that closes a window</extracomment>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>outside Soakbook</source>
+        <extracomment>In place of a name: another program changed the workbook</extracomment>
+        <translation>außerhalb von Soakbook</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <extracomment>Header of a column: the record that was changed, by its code or name</extracomment>
+        <translation>Betrifft</translation>
+    </message>
+    <message>
+        <source>History: %1</source>
+        <extracomment>Title of a window; %1 what it is about, such as "Bag S7K" or "Batch B12"</extracomment>
+        <translation>Verlauf: %1</translation>
     </message>
 </context>
 <context>
@@ -4033,6 +4347,29 @@ on a label, before a line to write a date on</extracomment>
     </message>
 </context>
 <context>
+    <name>LeftDraft</name>
+    <message>
+        <source>Typed on %1 and not entered. The form cannot be opened any more: what it was about is gone, closed or made void since. What was typed can be copied from here.</source>
+        <extracomment>In a window that shows what was typed into a form and not entered; %1 is a day and a time</extracomment>
+        <translation>Getippt am %1 und nicht eingetragen. Das Formular lässt sich nicht mehr öffnen: Worum es ging, ist inzwischen fort, abgeschlossen oder für ungültig erklärt. Was getippt wurde, lässt sich von hier kopieren.</translation>
+    </message>
+    <message>
+        <source>What was typed</source>
+        <extracomment>Read aloud: a text that was typed into a form</extracomment>
+        <translation>Was getippt wurde</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <extracomment>Button: what was typed before and not entered is given up</extracomment>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <extracomment>Button that closes a window; what was typed stays kept</extracomment>
+        <translation>Behalten</translation>
+    </message>
+</context>
+<context>
     <name>LotColumns</name>
     <message>
         <source>of %1</source>
@@ -4756,6 +5093,257 @@ on a label, before a line to write a date on</extracomment>
         <extracomment>%1 is a file's path.</extracomment>
         <translation>%1 muss vor dem Öffnen in Ordnung gebracht werden: Ein älteres Soakbook hat es geschrieben, oder ein anderes Programm hat geändert, wie es gespeichert ist. Das ging an seinem Ort nicht; alles darin ist, wie es war. Kopieren Sie es, samt jeder Datei daneben, deren Name ebenso beginnt, in einen Ordner, in den Sie schreiben dürfen und der Platz hat, und öffnen Sie es dort.</translation>
     </message>
+    <message>
+        <source>Work on %1 was broken off, as when the power fails, and half of it stands in the file. Soakbook puts that right by itself, but here nothing may be written. Copy the workbook and the file beside it whose name ends in -journal to a folder that you may write to, and open it there.</source>
+        <extracomment>%1 is a file's path; the file beside it has the same name with "-journal" behind it.</extracomment>
+        <translation>Die Arbeit an %1 wurde abgebrochen, etwa bei einem Stromausfall, und steht nur halb in der Datei. Soakbook bringt das von selbst in Ordnung, aber hier darf nicht geschrieben werden. Kopieren Sie das Arbeitsbuch und die Datei daneben, deren Name auf -journal endet, in einen Ordner, in den Sie schreiben dürfen, und öffnen Sie es dort.</translation>
+    </message>
+</context>
+<context>
+    <name>Opening</name>
+    <message>
+        <source>nothing on this medium can be written.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Auf diesen Datenträger lässt sich nichts schreiben.</translation>
+    </message>
+    <message>
+        <source>nothing may be written in its folder.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>In seinen Ordner darf nichts geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>the file may only be read.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Die Datei darf nur gelesen werden.</translation>
+    </message>
+    <message>
+        <source>it is open elsewhere.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Es ist anderswo geöffnet.</translation>
+    </message>
+    <message>
+        <source>the file is damaged; what can still be read of it is shown.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Die Datei ist beschädigt; gezeigt wird, was davon noch lesbar ist.</translation>
+    </message>
+    <message>
+        <source>a newer Soakbook wrote it.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Ein neueres Soakbook hat es geschrieben.</translation>
+    </message>
+    <message>
+        <source>this is a safe copy, which stays as it is.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Dies ist eine Sicherungskopie; sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>you wished it so.</source>
+        <extracomment>After "Open only to be looked at:"</extracomment>
+        <translation>Sie wollten es so.</translation>
+    </message>
+    <message>
+        <source>To make entries, copy it to a folder of this computer and open it there.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen kopieren Sie es in einen Ordner auf diesem Rechner und öffnen Sie es dort.</translation>
+    </message>
+    <message>
+        <source>To make entries, allow writing in that folder, or keep the workbook in another one.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen erlauben Sie das Schreiben in diesem Ordner oder bewahren Sie das Arbeitsbuch in einem anderen auf.</translation>
+    </message>
+    <message>
+        <source>To make entries, allow writing in the file.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen erlauben Sie das Schreiben in die Datei.</translation>
+    </message>
+    <message>
+        <source>To make entries, close it there and open it here again.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen schließen Sie es dort und öffnen Sie es hier noch einmal.</translation>
+    </message>
+    <message>
+        <source>To go on, put a safe copy in its place.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Weiterarbeiten holen Sie eine Sicherungskopie zurück.</translation>
+    </message>
+    <message>
+        <source>To make entries, install that version.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen installieren Sie jene Version.</translation>
+    </message>
+    <message>
+        <source>To make entries, open the workbook itself.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen öffnen Sie das Arbeitsbuch selbst.</translation>
+    </message>
+    <message>
+        <source>To make entries, open it again.</source>
+        <extracomment>The way out of a workbook that can only be looked at</extracomment>
+        <translation>Zum Eintragen öffnen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>%1 has it open on the computer %2, since %3.</source>
+        <extracomment>Who has a workbook open: %1 a person's name on that computer, %2 the computer's name, %3 a day and time</extracomment>
+        <translation>%1 hat es am Rechner %2 geöffnet, seit %3.</translation>
+    </message>
+    <message>
+        <source>%1 has it open on this computer, since %2.</source>
+        <extracomment>Who has a workbook open: %1 a person's name on this computer, %2 a day and time</extracomment>
+        <translation>%1 hat es an diesem Rechner geöffnet, seit %2.</translation>
+    </message>
+    <message>
+        <source>It is open on this computer in another Soakbook window, since %1.</source>
+        <extracomment>%1 a day and time</extracomment>
+        <translation>Es ist an diesem Rechner in einem anderen Fenster von Soakbook geöffnet, seit %1.</translation>
+    </message>
+    <message>
+        <source>The file %1 says that this workbook is open, but not where. If two make entries in one workbook, entries are lost: see that it is closed everywhere else, or look at it here without making entries.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>Die Datei %1 besagt, dass dieses Arbeitsbuch geöffnet ist, aber nicht, wo. Wenn zwei in ein Arbeitsbuch eintragen, gehen Einträge verloren: Sorgen Sie dafür, dass es überall sonst geschlossen ist, oder sehen Sie es hier nur an, ohne einzutragen.</translation>
+    </message>
+    <message>
+        <source>%1 If two make entries in one workbook, entries are lost: go on there, or close it there and try again. It can be looked at here without making entries.</source>
+        <extracomment>Why a workbook is not opened: %1 who has it open, a sentence</extracomment>
+        <translation>%1 Wenn zwei in ein Arbeitsbuch eintragen, gehen Einträge verloren: Machen Sie dort weiter, oder schließen Sie es dort und versuchen Sie es noch einmal. Hier lässt es sich ansehen, ohne einzutragen.</translation>
+    </message>
+    <message>
+        <source>Open only to be looked at: %1 %2</source>
+        <extracomment>Above the pages of a workbook that can only be looked at: %1 why, %2 the way out; both are sentences</extracomment>
+        <translation>Nur zum Ansehen geöffnet: %1 %2</translation>
+    </message>
+    <message>
+        <source>No entry can be made, for the workbook is open only to be looked at: %1</source>
+        <extracomment>Beside a button that cannot be used: %1 why, a sentence</extracomment>
+        <translation>Kein Eintrag möglich, das Arbeitsbuch ist nur zum Ansehen geöffnet: %1</translation>
+    </message>
+    <message>
+        <source>This workbook is damaged</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Dieses Arbeitsbuch ist beschädigt</translation>
+    </message>
+    <message>
+        <source>This file is empty</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Diese Datei ist leer</translation>
+    </message>
+    <message>
+        <source>The workbook is not there</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Das Arbeitsbuch ist nicht da</translation>
+    </message>
+    <message>
+        <source>This is not a workbook</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Das ist kein Arbeitsbuch</translation>
+    </message>
+    <message>
+        <source>A newer Soakbook wrote this workbook</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Ein neueres Soakbook hat dieses Arbeitsbuch geschrieben</translation>
+    </message>
+    <message>
+        <source>Another program has this workbook</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Ein anderes Programm hält dieses Arbeitsbuch belegt</translation>
+    </message>
+    <message>
+        <source>Work on this workbook was broken off</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Die Arbeit an diesem Arbeitsbuch wurde abgebrochen</translation>
+    </message>
+    <message>
+        <source>This workbook must be put in order first</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Dieses Arbeitsbuch muss erst in Ordnung gebracht werden</translation>
+    </message>
+    <message>
+        <source>The workbook could not be opened</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Das Arbeitsbuch ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>This is another copy of the workbook %1. That one had come to entry %2 on %3, and what stood in it then is not in this one.</source>
+        <extracomment>%1 a file, %2 the number of an entry, %3 a day and time</extracomment>
+        <translation>Dies ist eine andere Kopie des Arbeitsbuchs %1. Jenes war am %3 bis Eintrag %2 gekommen, und was damals darin stand, steht in diesem nicht.</translation>
+    </message>
+    <message>
+        <source>This is not the workbook that stood here: that one had come to entry %1 on %2, and this one holds other entries in its place. It seems that entries were made in two copies.</source>
+        <extracomment>%1 the number of an entry, %2 a day and time</extracomment>
+        <translation>Dies ist nicht das Arbeitsbuch, das hier lag: Jenes war am %2 bis Eintrag %1 gekommen, und in diesem stehen an dessen Stelle andere Einträge. Anscheinend wurde in zwei Kopien getrennt weitergeschrieben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) that stood here on %1 are missing: this seems to be an older copy.</source>
+        <extracomment>%n entries, %1 a day and time</extracomment>
+        <translation>
+            <numerusform>%n Eintrag, der hier am %1 stand, fehlt: Das ist anscheinend eine ältere Kopie.</numerusform>
+            <numerusform>%n Einträge, die hier am %1 standen, fehlen: Das ist anscheinend eine ältere Kopie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is the workbook itself. Choose a safe copy of it.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 ist das Arbeitsbuch selbst. Wählen Sie eine Sicherungskopie davon.</translation>
+    </message>
+    <message>
+        <source>%1 is not a workbook. Nothing was changed.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 ist kein Arbeitsbuch. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>A newer Soakbook made %1. Install that version to put it back; nothing was changed.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>Ein neueres Soakbook hat %1 gemacht. Installieren Sie jene Version, um die Kopie zurückzuholen; es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>%1 is a copy of another workbook. Nothing was changed.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 ist eine Kopie eines anderen Arbeitsbuchs. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged itself. Nothing was changed: take another copy.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 ist selbst beschädigt. Es wurde nichts geändert: Nehmen Sie eine andere Kopie.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read. Nothing was changed: see that it is there, or take another copy.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 lässt sich nicht lesen. Es wurde nichts geändert: Sehen Sie nach, ob die Datei da ist, oder nehmen Sie eine andere Kopie.</translation>
+    </message>
+    <message>
+        <source>Another program holds %1 or the copy. Nothing was changed: close it there and try again.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>Ein anderes Programm hält %1 oder die Kopie belegt. Es wurde nichts geändert: Schließen Sie es dort und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>What is in %1 now could not be kept as a copy first, so nothing was changed. Make room for safe copies and try again.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>Was jetzt in %1 steht, ließ sich nicht vorher als Kopie aufbewahren, darum wurde nichts geändert. Schaffen Sie Platz für Sicherungskopien und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>There is no room beside %1. Nothing was changed: make room and try again.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>Neben %1 ist kein Platz. Es wurde nichts geändert: Schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Nothing may be written beside %1. Nothing was changed: allow writing in that folder and try again.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>Neben %1 darf nichts geschrieben werden. Es wurde nichts geändert: Erlauben Sie das Schreiben in diesem Ordner und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Parts of the file do not read as they were written.</source>
+        <extracomment>What is wrong with a workbook</extracomment>
+        <translation>Teile der Datei lesen sich nicht so, wie sie geschrieben wurden.</translation>
+    </message>
+    <message>
+        <source>Entry %1 is the first that is not as it was written.</source>
+        <extracomment>What is wrong with a workbook; %1 the number of an entry</extracomment>
+        <translation>Der erste Eintrag, der nicht so dasteht, wie er geschrieben wurde, hat die Nummer %1.</translation>
+    </message>
+    <message>
+        <source>A record is not as the history has it: %1.</source>
+        <extracomment>What is wrong with a workbook; %1 a kind of record and its number, as in: bag 17</extracomment>
+        <translation>Eine Aufzeichnung ist nicht so, wie der Verlauf sie kennt: %1.</translation>
+    </message>
 </context>
 <context>
     <name>PailColumns</name>
@@ -4953,6 +5541,21 @@ on a label, before a line to write a date on</extracomment>
         <extracomment>At the foot of a sheet: how many entries the workbook held; %1 a number</extracomment>
         <translation>Eintrag %1</translation>
     </message>
+    <message>
+        <source>%1, from a workbook open only to be looked at</source>
+        <extracomment>At the foot of a sheet, behind how many entries the workbook held; %1 those words</extracomment>
+        <translation>%1, aus einem nur zum Ansehen geöffneten Arbeitsbuch</translation>
+    </message>
+    <message>
+        <source>Entry %1, seal %2</source>
+        <extracomment>At the foot of a sheet: how far the workbook had come; %1 the number of the newest entry, %2 the beginning of its seal</extracomment>
+        <translation>Eintrag %1, Siegel %2</translation>
+    </message>
+    <message>
+        <source>Kept on paper or in another place, this line shows later whether the entries up to it are still as they were. It shows accidents and casual edits, not the work of somebody determined, who can seal a changed workbook anew.</source>
+        <extracomment>In the register, after "Entry 1234, seal 0f3a2b4c5d6e7f80": what that line is good for, and what it is not</extracomment>
+        <translation>Auf Papier oder an einem anderen Ort aufbewahrt, zeigt diese Zeile später, ob die Einträge bis dahin noch so sind, wie sie waren. Sie zeigt Versehen und beiläufige Änderungen, nicht das Werk von jemandem, der es darauf anlegt: Er kann ein geändertes Arbeitsbuch neu versiegeln.</translation>
+    </message>
 </context>
 <context>
     <name>PaperSheet</name>
@@ -4970,9 +5573,9 @@ on a label, before a line to write a date on</extracomment>
 <context>
     <name>Piece</name>
     <message>
-        <source>first set-up</source>
+        <source>operation set up</source>
         <extracomment>A piece of work</extracomment>
-        <translation>erste Einrichtung</translation>
+        <translation>Betrieb eingerichtet</translation>
     </message>
     <message>
         <source>figures of Set-up</source>
@@ -5296,6 +5899,19 @@ on a label, before a line to write a date on</extracomment>
         <extracomment>A piece of work: a workbook of an older version was brought to the form that this version keeps</extracomment>
         <translation>Arbeitsbuch auf den Stand dieser Version gebracht</translation>
     </message>
+    <message>
+        <source>workbook put back to %1</source>
+        <extracomment>%1 a file; the workbook was put back to an older copy of itself</extracomment>
+        <translation>Arbeitsbuch auf %1 zurückgesetzt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) taken over from %1</source>
+        <extracomment>%1 a file; %n entries of another copy of the workbook were written into this one</extracomment>
+        <translation>
+            <numerusform>%n Eintrag aus %1 übernommen</numerusform>
+            <numerusform>%n Einträge aus %1 übernommen</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PrintActions</name>
@@ -5494,7 +6110,11 @@ on a label, before a line to write a date on</extracomment>
     </message>
     <message>
         <source>mistyped</source>
-        <extracomment>A usual reason of a correction</extracomment>
+        <extracomment>A usual reason of a correction
+----------
+A usual reason why strips in or out of a hive are put right
+----------
+A usual reason why a name is changed</extracomment>
         <translation>vertippt</translation>
     </message>
     <message>
@@ -5506,6 +6126,181 @@ on a label, before a line to write a date on</extracomment>
         <source>wrong bag</source>
         <extracomment>A usual reason of a correction</extracomment>
         <translation>falscher Beutel</translation>
+    </message>
+    <message>
+        <source>miscounted</source>
+        <extracomment>A usual reason why strips in or out of a hive are put right</extracomment>
+        <translation>verzählt</translation>
+    </message>
+    <message>
+        <source>wrong hive</source>
+        <extracomment>A usual reason why strips in or out of a hive are put right</extracomment>
+        <translation>falsches Volk</translation>
+    </message>
+    <message>
+        <source>wrong day</source>
+        <extracomment>A usual reason why strips in or out of a hive are put right
+----------
+A usual reason why the day or state of a hive is put right</extracomment>
+        <translation>falscher Tag</translation>
+    </message>
+    <message>
+        <source>renumbered</source>
+        <extracomment>A usual reason why a name is changed</extracomment>
+        <translation>umnummeriert</translation>
+    </message>
+</context>
+<context>
+    <name>RecordKinds</name>
+    <message>
+        <source>operation</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Betrieb</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>strip kind</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Streifenart</translation>
+    </message>
+    <message>
+        <source>delivery</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Lieferung</translation>
+    </message>
+    <message>
+        <source>change of a delivery</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Änderung einer Lieferung</translation>
+    </message>
+    <message>
+        <source>tank or bin</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>weigh-in</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Einwaage</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>stir</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Rührgang</translation>
+    </message>
+    <message>
+        <source>soak</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Tränkung</translation>
+    </message>
+    <message>
+        <source>weighing</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Wägung</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Beutel</translation>
+    </message>
+    <message>
+        <source>change of a bag</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Änderung eines Beutels</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Abfüllung</translation>
+    </message>
+    <message>
+        <source>pail</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Eimer</translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>yard</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>time of a yard</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Zeit eines Stands</translation>
+    </message>
+    <message>
+        <source>hive</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Volk</translation>
+    </message>
+    <message>
+        <source>move of a hive</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Umsetzen eines Volks</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <source>yard of a round</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Stand einer Runde</translation>
+    </message>
+    <message>
+        <source>strips in a hive</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Streifen in einem Volk</translation>
+    </message>
+    <message>
+        <source>mite count</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Milbenzählung</translation>
+    </message>
+    <message>
+        <source>code given out</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>vergebener Code</translation>
+    </message>
+    <message>
+        <source>paper shown</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>ausgegebenes Blatt</translation>
+    </message>
+    <message>
+        <source>workbook</source>
+        <extracomment>A kind of record, before its code or name</extracomment>
+        <translation>Arbeitsbuch</translation>
+    </message>
+    <message>
+        <source>strip weighed alone</source>
+        <extracomment>A kind of record, before its code or name: one strip weighed alone</extracomment>
+        <translation>einzeln gewogener Streifen</translation>
     </message>
 </context>
 <context>
@@ -6484,6 +7279,61 @@ on a label, before a line to write a date on</extracomment>
         <extracomment>Undo cannot go on</extracomment>
         <translation>Ein anderes Programm hat das Arbeitsbuch geändert. Seine Änderungen bleiben erhalten, und das Tagebuch zeigt sie: Sehen Sie sie an und tragen Sie dies dann noch einmal ein. Was davor geschah, lässt sich berichtigen, aber nicht mehr rückgängig machen.</translation>
     </message>
+    <message>
+        <source>This name holds characters that cannot be seen, such as come along when text is copied. Type the name by hand.</source>
+        <extracomment>Beside a field for a name</extracomment>
+        <translation>In diesem Namen sind Zeichen, die man nicht sieht, wie sie beim Kopieren von Text mitkommen. Tippen Sie den Namen von Hand ein.</translation>
+    </message>
+    <message>
+        <source>The disk failed while the workbook was written or read, so nothing was saved. Enter this again; if it fails again, keep the workbook on another disk.</source>
+        <extracomment>Nothing could be saved</extracomment>
+        <translation>Der Datenträger ist beim Schreiben oder Lesen des Arbeitsbuchs ausgefallen, darum wurde nichts gespeichert. Tragen Sie dies noch einmal ein; geht es wieder nicht, bewahren Sie das Arbeitsbuch auf einem anderen Datenträger auf.</translation>
+    </message>
+    <message>
+        <source>The workbook is still being checked; entries can be made as soon as it is found sound. What you typed is kept.</source>
+        <extracomment>Nothing could be saved yet</extracomment>
+        <translation>Das Arbeitsbuch wird noch geprüft; Einträge sind möglich, sobald feststeht, dass es in Ordnung ist. Ihre Eingaben bleiben erhalten.</translation>
+    </message>
+    <message>
+        <source>The workbook is open only to be looked at, so nothing was saved. Everything in it can be looked at, printed and saved as a table.</source>
+        <extracomment>Nothing could be saved</extracomment>
+        <translation>Das Arbeitsbuch ist nur zum Ansehen geöffnet, darum wurde nichts gespeichert. Alles darin lässt sich ansehen, drucken und als Tabelle speichern.</translation>
+    </message>
+    <message>
+        <source>Another file was put in the place of this workbook while it was open, so nothing was saved. What you typed is kept: note it down, then open the workbook again, or a safe copy of it.</source>
+        <extracomment>Nothing could be saved</extracomment>
+        <translation>Während dieses Arbeitsbuch offen war, kam eine andere Datei an seine Stelle, darum wurde nichts gespeichert. Ihre Eingaben bleiben erhalten: Notieren Sie sie, und öffnen Sie dann das Arbeitsbuch noch einmal oder eine Sicherungskopie davon.</translation>
+    </message>
+    <message>
+        <source>%1 is a workbook of its own, not a copy of this one. Open it by itself.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 ist ein eigenes Arbeitsbuch, keine Kopie von diesem. Öffnen Sie es für sich.</translation>
+    </message>
+    <message>
+        <source>That is a workbook of its own, not a copy of this one. Open it by itself.</source>
+        <extracomment>As before, without the facts</extracomment>
+        <translation>Das ist ein eigenes Arbeitsbuch, keine Kopie von diesem. Öffnen Sie es für sich.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged or cannot be read. Take another copy.</source>
+        <extracomment>%1 a file</extracomment>
+        <translation>%1 ist beschädigt oder lässt sich nicht lesen. Nehmen Sie eine andere Kopie.</translation>
+    </message>
+    <message>
+        <source>This copy is damaged or cannot be read. Take another one.</source>
+        <extracomment>As before, without the facts</extracomment>
+        <translation>Diese Kopie ist beschädigt oder lässt sich nicht lesen. Nehmen Sie eine andere.</translation>
+    </message>
+    <message>
+        <source>%1 does not fit this workbook any more, so nothing was taken over. Leave it out, or enter it here by hand.</source>
+        <extracomment>%1 an entry, in words or as a code</extracomment>
+        <translation>%1 passt nicht mehr in dieses Arbeitsbuch, darum wurde nichts übernommen. Lassen Sie es aus oder tragen Sie es hier von Hand ein.</translation>
+    </message>
+    <message>
+        <source>An entry does not fit this workbook any more, so nothing was taken over. Leave it out, or enter it here by hand.</source>
+        <extracomment>As before, without the facts</extracomment>
+        <translation>Ein Eintrag passt nicht mehr in dieses Arbeitsbuch, darum wurde nichts übernommen. Lassen Sie ihn aus oder tragen Sie ihn hier von Hand ein.</translation>
+    </message>
 </context>
 <context>
     <name>RegisterCsvWords</name>
@@ -6571,6 +7421,15 @@ on a label, before a line to write a date on</extracomment>
     <message>
         <source>notes</source>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>entry</source>
+        <extracomment>Columns of the register as a table for a spreadsheet: number of the newest entry, and the beginning of its seal.</extracomment>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation>Siegel</translation>
     </message>
 </context>
 <context>
@@ -6803,11 +7662,6 @@ A column of a table in the register.</extracomment>
         <translation>Eintrag</translation>
     </message>
     <message>
-        <source>changed by another program</source>
-        <extracomment>In the journal: another program changed the workbook.</extracomment>
-        <translation>von einem anderen Programm geändert</translation>
-    </message>
-    <message>
         <source>Records</source>
         <extracomment>A column of the journal: how many records an entry touched.</extracomment>
         <translation>Betroffen</translation>
@@ -6844,6 +7698,16 @@ A column of a table in the register.</extracomment>
         <source>Harvest from</source>
         <extracomment>A column of the register: the first day on which honey may be taken.</extracomment>
         <translation>Ernte ab</translation>
+    </message>
+    <message>
+        <source>made outside Soakbook</source>
+        <extracomment>In the journal: another program changed a record in the file.</extracomment>
+        <translation>außerhalb von Soakbook geändert</translation>
+    </message>
+    <message>
+        <source>outside Soakbook</source>
+        <extracomment>In place of a name: another program changed the record.</extracomment>
+        <translation>außerhalb von Soakbook</translation>
     </message>
 </context>
 <context>
@@ -6885,6 +7749,173 @@ A column of a table in the register.</extracomment>
         <source>load-out %1</source>
         <extracomment>The name of a file; %1 a round</extracomment>
         <translation>Ladeliste %1</translation>
+    </message>
+</context>
+<context>
+    <name>SafeCopies</name>
+    <message>
+        <source>No safe copy was made: there is no room in %1, or its disk failed. Your workbook is as it was. Make room there; Soakbook tries again by itself.</source>
+        <extracomment>%1 is a folder or file.</extracomment>
+        <translation>Es wurde keine Sicherungskopie gemacht: In %1 ist kein Platz, oder der Datenträger ist ausgefallen. Ihr Arbeitsbuch ist, wie es war. Schaffen Sie dort Platz; Soakbook versucht es von selbst noch einmal.</translation>
+    </message>
+    <message>
+        <source>No safe copy was made: another program was writing the workbook. Soakbook tries again by itself.</source>
+        <extracomment>Another program has the workbook open.</extracomment>
+        <translation>Es wurde keine Sicherungskopie gemacht: Ein anderes Programm schrieb gerade in das Arbeitsbuch. Soakbook versucht es von selbst noch einmal.</translation>
+    </message>
+    <message>
+        <source>No safe copy was made: when it was read back, the copy was not sound. The safe copies made before stay.</source>
+        <extracomment>The copy was read back.</extracomment>
+        <translation>Es wurde keine Sicherungskopie gemacht: Beim Zurücklesen war die Kopie nicht in Ordnung. Die früheren Sicherungskopien bleiben.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Choose another name: nothing is written over it.</source>
+        <extracomment>%1 is a file.</extracomment>
+        <translation>%1 gibt es schon. Wählen Sie einen anderen Namen: Es wird nichts überschrieben.</translation>
+    </message>
+    <message>
+        <source>No safe copy was made: the workbook cannot be read just now. Soakbook tries again by itself.</source>
+        <extracomment>Why there is no safe copy.</extracomment>
+        <translation>Es wurde keine Sicherungskopie gemacht: Das Arbeitsbuch lässt sich gerade nicht lesen. Soakbook versucht es von selbst noch einmal.</translation>
+    </message>
+    <message>
+        <source>No safe copy was made: %1 cannot be written. See that it is there and that you may write to it; Soakbook tries again by itself.</source>
+        <extracomment>%1 is a folder or file.</extracomment>
+        <translation>Es wurde keine Sicherungskopie gemacht: %1 lässt sich nicht schreiben. Sehen Sie nach, ob es da ist und ob Sie dort schreiben dürfen; Soakbook versucht es von selbst noch einmal.</translation>
+    </message>
+    <message>
+        <source>The second place %1 is full, or its disk failed. The safe copies on this computer are there.</source>
+        <extracomment>%1 is a folder on a stick or another computer.</extracomment>
+        <translation>Der zweite Ort %1 ist voll, oder sein Datenträger ist ausgefallen. Die Sicherungskopien auf diesem Rechner sind da.</translation>
+    </message>
+    <message>
+        <source>What was written to the second place %1 did not read back the same: do not trust that disk, use another one.</source>
+        <extracomment>%1 is a folder on a stick or another computer.</extracomment>
+        <translation>Was an den zweiten Ort %1 geschrieben wurde, kam beim Zurücklesen anders heraus: Trauen Sie diesem Datenträger nicht, nehmen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>Nothing was carried to the second place %1 this time. Soakbook tries again by itself.</source>
+        <extracomment>%1 is a folder on a stick or another computer.</extracomment>
+        <translation>Diesmal kam nichts an den zweiten Ort %1. Soakbook versucht es von selbst noch einmal.</translation>
+    </message>
+    <message>
+        <source>The second place %1 did not answer, or cannot be written. Put the stick in or connect it; Soakbook tries again by itself.</source>
+        <extracomment>%1 is a folder on a stick or another computer.</extracomment>
+        <translation>Der zweite Ort %1 hat nicht geantwortet, oder dort lässt sich nicht schreiben. Stecken Sie den Stick ein oder stellen Sie die Verbindung her; Soakbook versucht es von selbst noch einmal.</translation>
+    </message>
+</context>
+<context>
+    <name>SalvageTexts</name>
+    <message>
+        <source>how sure</source>
+        <extracomment>A column of a table of records from a damaged workbook.</extracomment>
+        <translation>wie sicher</translation>
+    </message>
+</context>
+<context>
+    <name>SalvageWords</name>
+    <message>
+        <source>There is no file %1. Look whether it was moved, or whether the stick is plugged in.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>Es gibt keine Datei %1. Sehen Sie nach, ob sie verschoben wurde oder ob der Stick steckt.</translation>
+    </message>
+    <message>
+        <source>%1 is empty: nothing is left in it. Open the newest safe copy instead.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 ist leer: Darin ist nichts übrig. Öffnen Sie stattdessen die neueste Sicherungskopie.</translation>
+    </message>
+    <message>
+        <source>Nothing in %1 looks like a record of Soakbook.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>Nichts in %1 sieht nach einer Aufzeichnung von Soakbook aus.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read at all. Try the disk or stick on another computer, or open the newest safe copy.</source>
+        <extracomment>%1 is a file's path.</extracomment>
+        <translation>%1 lässt sich gar nicht lesen. Versuchen Sie den Datenträger oder Stick an einem anderen Rechner oder öffnen Sie die neueste Sicherungskopie.</translation>
+    </message>
+    <message>
+        <source>The reading was stopped. Nothing was changed.</source>
+        <extracomment>The user stopped the reading of a damaged file.</extracomment>
+        <translation>Das Lesen wurde angehalten. Es wurde nichts geändert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n agree with the history</source>
+        <extracomment>Records of one kind in a damaged workbook: so many say the same as the history.</extracomment>
+        <translation>
+            <numerusform>%n stimmt mit dem Verlauf überein</numerusform>
+            <numerusform>%n stimmen mit dem Verlauf überein</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are told by the history</source>
+        <extracomment>Records of one kind in a damaged workbook: so many are lost and told by the history alone.</extracomment>
+        <translation>
+            <numerusform>%n ist nur aus dem Verlauf bekannt</numerusform>
+            <numerusform>%n sind nur aus dem Verlauf bekannt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n could not be checked</source>
+        <extracomment>Records of one kind in a damaged workbook: so many could be read, and nothing is left to hold them against.</extracomment>
+        <translation>
+            <numerusform>%n ließ sich nicht prüfen</numerusform>
+            <numerusform>%n ließen sich nicht prüfen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>of %n more nothing is left</source>
+        <extracomment>Records of one kind in a damaged workbook: of so many nothing is left.</extracomment>
+        <translation>
+            <numerusform>von %n weiteren ist nichts übrig</numerusform>
+            <numerusform>von %n weiteren ist nichts übrig</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There was none.</source>
+        <extracomment>Records of one kind in a damaged workbook.</extracomment>
+        <translation>Es gab keine.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records were read.</source>
+        <extracomment>What was read of a damaged workbook.</extracomment>
+        <translation>
+            <numerusform>%n Aufzeichnung wurde gelesen.</numerusform>
+            <numerusform>%n Aufzeichnungen wurden gelesen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n records nothing is left.</source>
+        <extracomment>What was read of a damaged workbook; a sentence of its own.</extracomment>
+        <translation>
+            <numerusform>Von %n Aufzeichnung ist nichts übrig.</numerusform>
+            <numerusform>Von %n Aufzeichnungen ist nichts übrig.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Of the history, %1 of %2 changes are left.</source>
+        <extracomment>The history of a damaged workbook; %1 and %2 are numbers of changes.</extracomment>
+        <translation>Vom Verlauf sind %1 von %2 Änderungen übrig.</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <extracomment>Header of a column: the number by which the workbook counts a record.</extracomment>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>agrees with the history</source>
+        <extracomment>How sure a record of a damaged workbook is.</extracomment>
+        <translation>stimmt mit dem Verlauf überein</translation>
+    </message>
+    <message>
+        <source>from the history</source>
+        <extracomment>How sure a record of a damaged workbook is.</extracomment>
+        <translation>aus dem Verlauf</translation>
+    </message>
+    <message>
+        <source>could not be checked</source>
+        <extracomment>How sure a record of a damaged workbook is.</extracomment>
+        <translation>ließ sich nicht prüfen</translation>
     </message>
 </context>
 <context>
@@ -7006,6 +8037,14 @@ A column of a table in the register.</extracomment>
         <source>%1 is over the ceiling of %2. Heat off now. Do not lean over the tank. Air the room, and leave it if the air stings. Read again in some minutes. Never cool the tank by adding water.</source>
         <extracomment>A warning; %1 the temperature read, %2 the most it should be</extracomment>
         <translation>%1 liegt über der Höchsttemperatur von %2. Heizung jetzt aus. Nicht über den Tank beugen. Raum lüften und verlassen, wenn die Luft beißt. In einigen Minuten wieder ablesen. Den Tank nie durch Zugießen von Wasser kühlen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShedDraft</name>
+    <message>
+        <source>Batch %1: %2</source>
+        <extracomment>What Due calls a form that was begun; %1 the code of a batch, %2 what the form is for, as "read the tank"</extracomment>
+        <translation>Ansatz %1: %2</translation>
     </message>
 </context>
 <context>
@@ -8502,11 +9541,6 @@ A bag's code and how many strips come out of it</extracomment>
 <context>
     <name>soakbook::app::Session</name>
     <message>
-        <source>%1 is open in another Soakbook window already, on the computer %2. Go on there, or close it there first.</source>
-        <extracomment>%1 is a file, %2 a computer's name.</extracomment>
-        <translation>%1 ist schon in einem anderen Soakbook-Fenster geöffnet, auf dem Computer %2. Arbeiten Sie dort weiter oder schließen Sie es dort zuerst.</translation>
-    </message>
-    <message>
         <source>example</source>
         <extracomment>Name of the file that holds a copy of the worked example, without its ending.</extracomment>
         <translation>beispiel</translation>
@@ -8524,6 +9558,212 @@ A bag's code and how many strips come out of it</extracomment>
     <message>
         <source>Workbooks (*.soakbook)</source>
         <translation>Arbeitsbücher (*.soakbook)</translation>
+    </message>
+    <message>
+        <source>That workbook is open in a window of its own, which was brought to the front.</source>
+        <extracomment>Said where another workbook was asked for</extracomment>
+        <translation>Dieses Arbeitsbuch ist in einem eigenen Fenster offen, das nach vorn geholt wurde.</translation>
+    </message>
+    <message>
+        <source>A safe copy was put back</source>
+        <extracomment>The reason that stands beside an entry of the history</extracomment>
+        <translation>Eine Sicherungskopie wurde zurückgeholt</translation>
+    </message>
+    <message>
+        <source>The safe copy up to entry %1 is the workbook now. What lay here before is kept among the safe copies.</source>
+        <extracomment>After a safe copy was put back; %1 the number of an entry</extracomment>
+        <translation>Die Sicherungskopie bis Eintrag %1 ist jetzt das Arbeitsbuch. Was vorher hier lag, wird bei den Sicherungskopien aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Being looked through before entries are made: %1 %</source>
+        <extracomment>In the status line while entries wait for a check; %1 how much of it is done, in percent</extracomment>
+        <translation>Wird vor dem Eintragen geprüft: %1 %</translation>
+    </message>
+    <message>
+        <source>Something here could not be read: the file is damaged, or its disk failed. What is shown may lack entries. Nothing was changed.</source>
+        <extracomment>Under the head of a page, some of whose content is missing</extracomment>
+        <translation>Etwas ließ sich hier nicht lesen: Die Datei ist beschädigt, oder ihr Datenträger ist ausgefallen. Im Gezeigten können Einträge fehlen. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <extracomment>A button</extracomment>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Choose another workbook...</source>
+        <extracomment>A button</extracomment>
+        <translation>Anderes Arbeitsbuch wählen...</translation>
+    </message>
+    <message>
+        <source>This workbook is open elsewhere</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Dieses Arbeitsbuch ist anderswo geöffnet</translation>
+    </message>
+    <message>
+        <source>Only look at it</source>
+        <extracomment>A button</extracomment>
+        <translation>Nur ansehen</translation>
+    </message>
+    <message>
+        <source>That computer is surely off: take the workbook over...</source>
+        <extracomment>A button</extracomment>
+        <translation>Jener Rechner ist sicher aus: übernehmen...</translation>
+    </message>
+    <message>
+        <source>It is surely not open any more: take it over...</source>
+        <translation>Es ist sicher nicht mehr geöffnet: übernehmen...</translation>
+    </message>
+    <message>
+        <source>Take the workbook over?</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Das Arbeitsbuch übernehmen?</translation>
+    </message>
+    <message>
+        <source>Take it over only if Soakbook surely does not run on %1 any more. If it does, %2 can make no more entries there, and what is typed there and not entered yet may be lost.</source>
+        <extracomment>%1 a computer's name, %2 a person's name on it</extracomment>
+        <translation>Übernehmen Sie es nur, wenn Soakbook auf %1 sicher nicht mehr läuft. Läuft es doch, kann %2 dort nichts mehr eintragen, und was dort getippt und noch nicht eingetragen ist, kann verloren gehen.</translation>
+    </message>
+    <message>
+        <source>Take it over only if Soakbook surely runs nowhere with this workbook any more.</source>
+        <extracomment>Where nobody knows who has a workbook open</extracomment>
+        <translation>Übernehmen Sie es nur, wenn Soakbook sicher nirgends mehr mit diesem Arbeitsbuch läuft.</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <extracomment>A button: nothing is taken over
+----------
+A button: nothing is put back</extracomment>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>It is not open any more: take it over</source>
+        <extracomment>A button</extracomment>
+        <translation>Sicher nicht mehr offen: übernehmen</translation>
+    </message>
+    <message>
+        <source>Put the newest safe copy in its place...</source>
+        <extracomment>A button</extracomment>
+        <translation>Neueste Sicherungskopie zurückholen...</translation>
+    </message>
+    <message>
+        <source>Look at the newest safe copy</source>
+        <extracomment>A button</extracomment>
+        <translation>Neueste Sicherungskopie ansehen</translation>
+    </message>
+    <message>
+        <source>Read what is left...</source>
+        <extracomment>A button: of a damaged workbook</extracomment>
+        <translation>Lesen, was übrig ist...</translation>
+    </message>
+    <message>
+        <source>Look at what can be read</source>
+        <extracomment>A button: of a damaged workbook</extracomment>
+        <translation>Lesbares ansehen</translation>
+    </message>
+    <message>
+        <source>Put the safe copy in the workbook's place?</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Die Sicherungskopie an die Stelle des Arbeitsbuchs setzen?</translation>
+    </message>
+    <message>
+        <source>The copy is checked first. What lies there now is kept among the safe copies, so that nothing is lost.</source>
+        <extracomment>In a window that asks whether to put a safe copy back</extracomment>
+        <translation>Die Kopie wird zuerst geprüft. Was jetzt dort liegt, wird bei den Sicherungskopien aufbewahrt, damit nichts verloren geht.</translation>
+    </message>
+    <message>
+        <source>%1 in the place of %2</source>
+        <extracomment>In a window that asks whether to put a safe copy back; %1 a file, %2 another one</extracomment>
+        <translation>%1 an die Stelle von %2</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <extracomment>A button</extracomment>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>The safe copy was not put back</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Die Sicherungskopie wurde nicht zurückgeholt</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <extracomment>A button that closes a window</extracomment>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Is this the workbook you mean?</source>
+        <extracomment>Title of a window</extracomment>
+        <translation>Ist das das Arbeitsbuch, das Sie meinen?</translation>
+    </message>
+    <message>
+        <source>No entry can be made until you say whether this is the right one. Nothing was changed.</source>
+        <extracomment>In a window that asks what a file is</extracomment>
+        <translation>Einträge sind erst möglich, wenn Sie sagen, was es ist. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Compare it with the newest safe copy...</source>
+        <extracomment>A button</extracomment>
+        <translation>Mit der neuesten Sicherungskopie vergleichen...</translation>
+    </message>
+    <message>
+        <source>It is meant so: go on with this one</source>
+        <extracomment>A button</extracomment>
+        <translation>So gewollt: mit diesem weitermachen</translation>
+    </message>
+    <message>
+        <source>It was looked through, and it is not as it was written. %1</source>
+        <extracomment>In a window about a damaged workbook; %1 what is wrong, a sentence</extracomment>
+        <translation>Es wurde geprüft und ist nicht so, wie es geschrieben wurde. %1</translation>
+    </message>
+    <message>
+        <source>Nothing in the file was changed. What can still be read of it is shown, only to be looked at.</source>
+        <extracomment>In a window about a damaged workbook</extracomment>
+        <translation>In der Datei wurde nichts geändert. Was davon noch lesbar ist, wird gezeigt, nur zum Ansehen.</translation>
+    </message>
+    <message>
+        <source>Go on looking</source>
+        <extracomment>A button: of a damaged workbook that is shown</extracomment>
+        <translation>Weiter ansehen</translation>
+    </message>
+    <message>
+        <source>Open it for entries</source>
+        <extracomment>A button beside why a workbook is open only to be looked at</extracomment>
+        <translation>Zum Eintragen öffnen</translation>
+    </message>
+    <message>
+        <source>Put it in the workbook's place...</source>
+        <extracomment>A button beside the news that a safe copy is shown</extracomment>
+        <translation>An die Stelle des Arbeitsbuchs setzen...</translation>
+    </message>
+    <message>
+        <source>Back to the workbook</source>
+        <extracomment>A button beside the news that a safe copy is shown</extracomment>
+        <translation>Zurück zum Arbeitsbuch</translation>
+    </message>
+    <message>
+        <source>%1 An older Soakbook wrote it: you see a copy that was brought up to date.</source>
+        <extracomment>Behind why a workbook is open only to be looked at</extracomment>
+        <translation>%1 Ein älteres Soakbook hat es geschrieben: Sie sehen eine Kopie, die auf den heutigen Stand gebracht wurde.</translation>
+    </message>
+    <message>
+        <source>What now?</source>
+        <extracomment>A button beside the news that entries are missing</extracomment>
+        <translation>Was nun?</translation>
+    </message>
+    <message>
+        <source>This workbook was not looked through on this computer before. That is done now, on a copy; entries can be made as soon as it is found sound. You can look at everything meanwhile.</source>
+        <extracomment>Above the pages</extracomment>
+        <translation>Dieses Arbeitsbuch wurde an diesem Rechner noch nie geprüft. Das geschieht jetzt, an einer Kopie; Einträge sind möglich, sobald feststeht, dass es in Ordnung ist. Ansehen können Sie inzwischen alles.</translation>
+    </message>
+    <message>
+        <source>This workbook could not be looked through, so it is not known whether it is sound. %1</source>
+        <extracomment>Above the pages; %1 why, a sentence</extracomment>
+        <translation>Dieses Arbeitsbuch ließ sich nicht prüfen, darum ist nicht bekannt, ob es in Ordnung ist. %1</translation>
+    </message>
+    <message>
+        <source>This workbook lies in a network folder. It is safer on this computer itself: when the connection breaks off, entries have to wait. Safe copies can go to the network instead; Set-up has a second place for them.</source>
+        <extracomment>Said once when a workbook is opened</extracomment>
+        <translation>Dieses Arbeitsbuch liegt in einem Netzwerkordner. Auf diesem Rechner selbst ist es sicherer: Wenn die Verbindung abreißt, müssen Einträge warten. Ins Netzwerk können stattdessen Sicherungskopien; die Einrichtung hat einen zweiten Ort dafür.</translation>
     </message>
 </context>
 <context>
@@ -8579,23 +9819,15 @@ A bag's code and how many strips come out of it</extracomment>
         <translation>Für ungültig erklären</translation>
     </message>
     <message>
-        <source>History</source>
-        <extracomment>Button: what a bag's record said before</extracomment>
-        <translation>Verlauf</translation>
-    </message>
-    <message>
         <source>Its batch</source>
         <extracomment>Button: shows the batch a bag was filled from</extracomment>
         <translation>Sein Ansatz</translation>
     </message>
     <message>
-        <source>History of bag %1</source>
-        <extracomment>Title of a window; %1 the code of a bag</extracomment>
-        <translation>Verlauf von Beutel %1</translation>
-    </message>
-    <message>
         <source>Bag %1</source>
-        <extracomment>Heading of a card; %1 the code of a bag</extracomment>
+        <extracomment>Title of a window; %1 the code of a bag
+----------
+Heading of a card; %1 the code of a bag</extracomment>
         <translation>Beutel %1</translation>
     </message>
     <message>
@@ -8737,6 +9969,11 @@ A bag's code and how many strips come out of it</extracomment>
         <source>Without the bag, before free liquid is poured in. Empty: not weighed.</source>
         <extracomment>Help under the weight of a bag's contents</extracomment>
         <translation>Ohne den Beutel, bevor freie Flüssigkeit eingegossen wird. Leer: nicht gewogen.</translation>
+    </message>
+    <message>
+        <source>fill bags</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Beutel füllen</translation>
     </message>
 </context>
 <context>
@@ -9239,6 +10476,126 @@ Choice of which bags are shown: labels that were printed before their bags were 
     </message>
 </context>
 <context>
+    <name>soakbook::ui::ComparisonWindow</name>
+    <message>
+        <source>Compared with %1</source>
+        <extracomment>Title of a window; %1 is a file's name.</extracomment>
+        <translation>Verglichen mit %1</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <extracomment>Button that closes a window</extracomment>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Entries that stand only here</source>
+        <extracomment>What a screen reader calls a list.</extracomment>
+        <translation>Einträge, die nur hier stehen</translation>
+    </message>
+    <message>
+        <source>Entries that stand only there</source>
+        <extracomment>What a screen reader calls a list.</extracomment>
+        <translation>Einträge, die nur dort stehen</translation>
+    </message>
+    <message>
+        <source>What the chosen entry wrote</source>
+        <extracomment>Head of a list: what the entry that is chosen above wrote, as it stands in both copies.</extracomment>
+        <translation>Was der gewählte Eintrag schrieb</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <extracomment>Label of a field.</extracomment>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>It is kept with what is taken over.</source>
+        <extracomment>Help beneath a field for a reason.</extracomment>
+        <translation>Er wird mit dem Übernommenen aufbewahrt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Only here: %n</source>
+        <extracomment>Head of a list of entries; %n is how many.</extracomment>
+        <translation>
+            <numerusform>Nur hier: %n</numerusform>
+            <numerusform>Nur hier: %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Only there: %n</source>
+        <extracomment>Head of a list of entries; %n is how many.</extracomment>
+        <translation>
+            <numerusform>Nur dort: %n</numerusform>
+            <numerusform>Nur dort: %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Take over %n entries</source>
+        <extracomment>The button that writes entries of another copy into this one; %n is how many.</extracomment>
+        <translation>
+            <numerusform>%n Eintrag übernehmen</numerusform>
+            <numerusform>%n Einträge übernehmen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::CopiesTable</name>
+    <message>
+        <source>second place</source>
+        <extracomment>Where a safe copy lies: in the second place that the user chose</extracomment>
+        <translation>zweiter Ort</translation>
+    </message>
+    <message>
+        <source>this computer</source>
+        <extracomment>Where a safe copy lies</extracomment>
+        <translation>dieser Rechner</translation>
+    </message>
+    <message>
+        <source>another history</source>
+        <extracomment>In a table, of a safe copy: of a state from before an older copy was put back</extracomment>
+        <translation>anderer Verlauf</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <extracomment>In a table: no entries were made since that copy</extracomment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <extracomment>A table column: when a safe copy was made</extracomment>
+        <translation>Gemacht</translation>
+    </message>
+    <message>
+        <source>Newest entry</source>
+        <extracomment>A table column: the number of the newest entry in a safe copy</extracomment>
+        <translation>Neuester Eintrag</translation>
+    </message>
+    <message>
+        <source>Entries since</source>
+        <extracomment>A table column: how many entries the workbook got since that copy</extracomment>
+        <translation>Einträge seitdem</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <extracomment>A table column: where a safe copy lies</extracomment>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <extracomment>A table column: the size of a file</extracomment>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Safe copies of this workbook</source>
+        <extracomment>Name of a table, read aloud</extracomment>
+        <translation>Sicherungskopien dieses Arbeitsbuchs</translation>
+    </message>
+    <message>
+        <source>There is no safe copy yet. The first one is made shortly after the workbook was opened.</source>
+        <extracomment>Stands in an empty table</extracomment>
+        <translation>Es gibt noch keine Sicherungskopie. Die erste wird kurz nach dem Öffnen des Arbeitsbuchs gemacht.</translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::CorrectionDialog</name>
     <message>
         <source>Why</source>
@@ -9404,6 +10761,42 @@ Choice of which bags are shown: labels that were printed before their bags were 
     </message>
 </context>
 <context>
+    <name>soakbook::ui::Desk</name>
+    <message>
+        <source>The workbook is open only to be looked at.</source>
+        <extracomment>Hint on the button of a form that cannot be used</extracomment>
+        <translation>Das Arbeitsbuch ist nur zum Ansehen geöffnet.</translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::DraftOffer</name>
+    <message>
+        <source>Put it back in</source>
+        <extracomment>Button: what was typed before goes back into the fields of the form</extracomment>
+        <translation>Wieder einsetzen</translation>
+    </message>
+    <message>
+        <source>Typed on %1 and not entered.</source>
+        <extracomment>Over a form; %1 is a day and a time, as 3 Oct 14:20</extracomment>
+        <translation>Getippt am %1 und nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <extracomment>Button: what was typed before and not entered is given up</extracomment>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>The rest is back in the form. There is no field any more for this:</source>
+        <extracomment>Over a form into which something typed before was put back, all but what follows below</extracomment>
+        <translation>Der Rest steht wieder im Formular. Hierfür gab es kein Feld mehr:</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <extracomment>Button that puts a note away</extracomment>
+        <translation>Gesehen</translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::DueList</name>
     <message>
         <source>%1: %2, %3</source>
@@ -9493,10 +10886,41 @@ Choice of which bags are shown: labels that were printed before their bags were 
     </message>
 </context>
 <context>
+    <name>soakbook::ui::EntryList</name>
+    <message>
+        <source>Entry</source>
+        <extracomment>Headers of a list of entries: what was done, when, by whom.</extracomment>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>%1 (stands here already)</source>
+        <extracomment>Behind an entry of the other copy, of which nothing is missing here; %1 is the entry.</extracomment>
+        <translation>%1 (steht hier schon)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n records</source>
+        <extracomment>Under the pointer over an entry: its words, how many records it wrote, and its reason if it has one.</extracomment>
+        <translation>
+            <numerusform>%1: %n Aufzeichnung</numerusform>
+            <numerusform>%1: %n Aufzeichnungen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::FiguresPage</name>
     <message>
         <source>Working figures</source>
-        <extracomment>Head of a page of Set-up.</extracomment>
+        <extracomment>Head of a page of Set-up.
+----------
+Title of a window: the figures of Set-up</extracomment>
         <translation>Arbeitswerte</translation>
     </message>
     <message>
@@ -9592,6 +11016,11 @@ Choice of which bags are shown: labels that were printed before their bags were 
         <extracomment>Button that writes filled bags down</extracomment>
         <translation>Sie sind verschlossen</translation>
     </message>
+    <message>
+        <source>fill labelled bags</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>etikettierte Beutel füllen</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::FindBox</name>
@@ -9663,6 +11092,11 @@ Choice of which bags are shown: labels that were printed before their bags were 
         <extracomment>The key that leaves, as it stands in the button</extracomment>
         <translation>Esc</translation>
     </message>
+    <message>
+        <source>The workbook is still being looked through. Trying again; what you typed is kept.</source>
+        <extracomment>At the foot of a form, while it waits for the check of a workbook that was opened</extracomment>
+        <translation>Das Arbeitsbuch wird noch geprüft. Es wird erneut versucht; Ihre Eingaben bleiben erhalten.</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::Frame</name>
@@ -9683,6 +11117,11 @@ Choice of which bags are shown: labels that were printed before their bags were 
         <source>write a whole number, such as 4.</source>
         <extracomment>Beside a cell whose text does not read</extracomment>
         <translation>eine ganze Zahl eingeben, etwa 4.</translation>
+    </message>
+    <message>
+        <source>Give up what was typed</source>
+        <extracomment>Quiet button: what was typed into a grid and not entered goes</extracomment>
+        <translation>Getipptes verwerfen</translation>
     </message>
 </context>
 <context>
@@ -10196,6 +11635,11 @@ Field: how many make a group; the words at its right are "hives"</extracomment>
         <extracomment>Beside the keys on the sheet of keys; "How?" stands on a button beside a figure</extracomment>
         <translation>Wie? Zeigt, wie die Werte des Formulars oder der Seite berechnet sind; noch einmal oder Esc blendet es wieder aus</translation>
     </message>
+    <message>
+        <source>History: what the row you are on said before, who changed it, when and why</source>
+        <extracomment>Beside the keys on the sheet of keys</extracomment>
+        <translation>Verlauf: was bei der Zeile, auf der Sie stehen, vorher dastand, wer es wann und warum geändert hat</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::LabelDialog</name>
@@ -10370,6 +11814,49 @@ Button of a dialog</extracomment>
         <extracomment>A loss of liquid</extracomment>
         <translation>etwas anderes</translation>
     </message>
+    <message>
+        <source>name a loss</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Verlust benennen</translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::LossesTable</name>
+    <message>
+        <source>Lost</source>
+        <extracomment>Header of a column: drips, a spill ...</extracomment>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <extracomment>Header of a column: a mass</extracomment>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <extracomment>Header of a column</extracomment>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Losses named for this batch</source>
+        <extracomment>Read aloud: the name of a table</extracomment>
+        <translation>Benannte Verluste dieses Ansatzes</translation>
+    </message>
+    <message>
+        <source>Make a loss void</source>
+        <extracomment>Title of a dialog</extracomment>
+        <translation>Verlust für ungültig erklären</translation>
+    </message>
+    <message>
+        <source>The loss of %1 does not count any more. It stays in the history; name it again if it was written wrongly.</source>
+        <extracomment>What becomes of a loss that is made void; %1 a mass</extracomment>
+        <translation>Der Verlust von %1 zählt nicht mehr. Er bleibt im Verlauf; benennen Sie ihn neu, wenn er falsch aufgeschrieben war.</translation>
+    </message>
+    <message>
+        <source>Make it void</source>
+        <extracomment>Button of a dialog: the entry does not count any more</extracomment>
+        <translation>Für ungültig erklären</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::LotField</name>
@@ -10399,11 +11886,6 @@ Button of a dialog</extracomment>
         <source>Correct a delivery</source>
         <extracomment>Title of a form that puts a delivery right</extracomment>
         <translation>Lieferung berichtigen</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <extracomment>Label of the reason of a correction</extracomment>
-        <translation>Warum</translation>
     </message>
     <message>
         <source>It stands beside the delivery for good, with what it said before.</source>
@@ -10630,16 +12112,6 @@ Button of a dialog</extracomment>
         <translation>Aufgebraucht</translation>
     </message>
     <message>
-        <source>History</source>
-        <extracomment>Button: what a delivery's record said before</extracomment>
-        <translation>Verlauf</translation>
-    </message>
-    <message>
-        <source>History of %1</source>
-        <extracomment>Title of a window; %1 the name of a delivery</extracomment>
-        <translation>Verlauf von %1</translation>
-    </message>
-    <message>
         <source>%1 &lt;b&gt;%2&lt;/b&gt;</source>
         <extracomment>In a sentence of figures; %1 a material, %2 how much of it is left</extracomment>
         <translation>%1 &lt;b&gt;%2&lt;/b&gt;</translation>
@@ -10791,6 +12263,11 @@ Button of a dialog</extracomment>
         <extracomment>Button: a mix whose strength is off is used all the same</extracomment>
         <translation>So lassen</translation>
     </message>
+    <message>
+        <source>put the strength right</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Gehalt einstellen</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::MixPlanForm</name>
@@ -10908,6 +12385,11 @@ Button of a dialog</extracomment>
         <extracomment>Over a sentence that says why a mix cannot be made like this</extracomment>
         <translation>So nicht</translation>
     </message>
+    <message>
+        <source>New batch</source>
+        <extracomment>What Due calls the form of a new batch</extracomment>
+        <translation>Neuer Ansatz</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::MixStep</name>
@@ -10974,6 +12456,11 @@ Button of a dialog</extracomment>
         <source>By</source>
         <extracomment>Label of a field</extracomment>
         <translation>Von</translation>
+    </message>
+    <message>
+        <source>weigh in</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>einwiegen</translation>
     </message>
 </context>
 <context>
@@ -11083,16 +12570,6 @@ Button of a dialog</extracomment>
         <translation>Masse berichtigen</translation>
     </message>
     <message>
-        <source>History</source>
-        <extracomment>Button: what a pail's record said before</extracomment>
-        <translation>Verlauf</translation>
-    </message>
-    <message>
-        <source>History of pail %1</source>
-        <extracomment>Title of a window; %1 the code of a pail</extracomment>
-        <translation>Verlauf von Eimer %1</translation>
-    </message>
-    <message>
         <source>No pail chosen</source>
         <extracomment>Heading of a card while no pail is chosen</extracomment>
         <translation>Kein Eimer gewählt</translation>
@@ -11104,7 +12581,9 @@ Button of a dialog</extracomment>
     </message>
     <message>
         <source>Pail %1</source>
-        <extracomment>Heading of a card; %1 the code of a pail</extracomment>
+        <extracomment>Title of a window; %1 the code of a pail
+----------
+Heading of a card; %1 the code of a pail</extracomment>
         <translation>Eimer %1</translation>
     </message>
     <message>
@@ -11565,6 +13044,11 @@ Label of a field</extracomment>
         <source>these pails go into a later mix all at once, or not at all: each alone may hold more or less acid.</source>
         <translation>diese Eimer kommen alle auf einmal in eine spätere Mischung oder gar nicht: Jeder einzelne kann mehr oder weniger Säure enthalten.</translation>
     </message>
+    <message>
+        <source>pour what is left</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Rest abfüllen</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::PreviewPane</name>
@@ -11760,6 +13244,11 @@ Label of a field</extracomment>
         <extracomment>A reading of the tank; %1 the probe, %2 the dial, %3 the most allowed</extracomment>
         <translation>&lt;b&gt;%1&lt;/b&gt; in der Flüssigkeit, Regler auf %2; die Höchsttemperatur ist %3.</translation>
     </message>
+    <message>
+        <source>read the tank</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Tank ablesen</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::ReadingsTable</name>
@@ -11833,6 +13322,38 @@ Label of a field</extracomment>
         <source>Make it void</source>
         <extracomment>Button of a dialog: the entry does not count any more</extracomment>
         <translation>Für ungültig erklären</translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::RecordDifferences</name>
+    <message>
+        <source>What the entry wrote</source>
+        <extracomment>What a screen reader calls a list of records.</extracomment>
+        <translation>Was der Eintrag schrieb</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <extracomment>Headers of a list of records in two copies of the workbook: the record and its parts, what stands here, what stands there.
+----------
+Headers of a list of records: the record, and what was changed in it.</extracomment>
+        <translation>Betrifft</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation>Hier</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation>Dort</translation>
+    </message>
+    <message>
+        <source>Tick it to have it say here what it says there</source>
+        <extracomment>Under the pointer over a box.</extracomment>
+        <translation>Mit Haken wird es so, wie es dort steht</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Geändert</translation>
     </message>
 </context>
 <context>
@@ -12002,6 +13523,42 @@ The same.</extracomment>
         <extracomment>In a sentence of figures, over the journal; %1 and %2 are numbers of entries.</extracomment>
         <translation>Einträge &lt;b&gt;%1&lt;/b&gt; bis &lt;b&gt;%2&lt;/b&gt;</translation>
     </message>
+    <message>
+        <source>Made outside Soakbook</source>
+        <extracomment>Over the journal, to be ticked: entries of other programs alone are shown</extracomment>
+        <translation>Außerhalb von Soakbook geändert</translation>
+    </message>
+    <message>
+        <source>Another program changed these records in the file. They are kept and shown as they were found; nobody's name and no reason stand with them. Compare them with your papers, and put right what is wrong where the record stands.</source>
+        <extracomment>Over the journal, while entries of other programs are shown</extracomment>
+        <translation>Ein anderes Programm hat diese Aufzeichnungen in der Datei geändert. Sie werden behalten und gezeigt, wie sie vorgefunden wurden; kein Name und kein Grund steht dabei. Vergleichen Sie sie mit Ihren Papieren und berichtigen Sie, was falsch ist, dort, wo die Aufzeichnung steht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>&lt;b&gt;%n&lt;/b&gt; change(s) made outside Soakbook</source>
+        <extracomment>In a sentence of figures, over the journal: changes that another program made.</extracomment>
+        <translation>
+            <numerusform>&lt;b&gt;%n&lt;/b&gt; Änderung außerhalb von Soakbook</numerusform>
+            <numerusform>&lt;b&gt;%n&lt;/b&gt; Änderungen außerhalb von Soakbook</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <extracomment>What an entry changed: %1 the kind of record, %2 its name or code, %3 what was changed</extracomment>
+        <translation>%1 %2: %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more; History shows all</source>
+        <extracomment>Under some lines that say what an entry changed; %n more lines are not shown</extracomment>
+        <translation>
+            <numerusform>und %n weitere; „Verlauf“ zeigt alle</numerusform>
+            <numerusform>und %n weitere; „Verlauf“ zeigt alle</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the records of entry %1</source>
+        <extracomment>Title of a window with the history of all records that an entry touched; %1 the number of the entry</extracomment>
+        <translation>die Aufzeichnungen von Eintrag %1</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::ReserveForm</name>
@@ -12022,6 +13579,11 @@ The same.</extracomment>
         <source>Give out the codes</source>
         <extracomment>Button that gives out codes for bags to be filled later</extracomment>
         <translation>Codes vergeben</translation>
+    </message>
+    <message>
+        <source>labels first</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>erst Etiketten</translation>
     </message>
 </context>
 <context>
@@ -12419,27 +13981,9 @@ Heading of a table</extracomment>
         <translation>Sicherungskopien</translation>
     </message>
     <message>
-        <source>When the workbook is closed, Soakbook copies it, reads the copy back in full, and keeps the newest twenty. They lie on this computer: carry one to another place now and then. To go back to one, open it like any workbook.</source>
-        <extracomment>Explains safe copies; nothing of computing.</extracomment>
-        <translation>Wenn das Arbeitsbuch geschlossen wird, kopiert Soakbook es, liest die Kopie ganz zurück und behält die neuesten zwanzig. Sie liegen auf diesem Rechner: Bringen Sie ab und zu eine an einen anderen Ort. Um zu einer zurückzukehren, öffnen Sie sie wie jedes Arbeitsbuch.</translation>
-    </message>
-    <message>
         <source>Make a copy now</source>
         <extracomment>A button.</extracomment>
         <translation>Jetzt kopieren</translation>
-    </message>
-    <message>
-        <source>There is no copy yet. They go to %1</source>
-        <extracomment>%1 is a folder.</extracomment>
-        <translation>Es gibt noch keine Kopie. Sie kommen nach %1</translation>
-    </message>
-    <message numerus="yes">
-        <source>Newest copy: %1. Entries made since: %n.</source>
-        <extracomment>%1 is a file; %n entries were made after the copy.</extracomment>
-        <translation>
-            <numerusform>Neueste Kopie: %1. Einträge seither: %n.</numerusform>
-            <numerusform>Neueste Kopie: %1. Einträge seither: %n.</numerusform>
-        </translation>
     </message>
     <message>
         <source>Copied, read back in full, and good.</source>
@@ -12450,6 +13994,241 @@ Heading of a table</extracomment>
         <source>This is the example: what is entered here is not kept, and no copy is made of it. Your own workbook has its copies here.</source>
         <extracomment>In place of where safe copies are: the worked example is open</extracomment>
         <translation>Dies ist das Beispiel: Was hier eingetragen wird, bleibt nicht erhalten, und es wird keine Kopie davon gemacht. Ihr eigenes Arbeitsbuch hat hier seine Kopien.</translation>
+    </message>
+    <message>
+        <source>%1 is a sound copy, read back in full. Its newest entry is %2, and its seal begins %3: printed beside a register, these show later whether anything was changed.</source>
+        <extracomment>After a copy was made for somebody; %1 a file, %2 the number of an entry, %3 the beginning of a seal</extracomment>
+        <translation>%1 ist eine heile Kopie, ganz zurückgelesen. Ihr neuester Eintrag ist %2, und ihr Siegel beginnt mit %3: Neben ein Behandlungsbuch gedruckt, zeigt beides später, ob etwas geändert wurde.</translation>
+    </message>
+    <message>
+        <source>Send a copy...</source>
+        <extracomment>A button: a copy for an inspector, an adviser, another computer.</extracomment>
+        <translation>Kopie weitergeben...</translation>
+    </message>
+    <message>
+        <source>Copies of this workbook</source>
+        <extracomment>Head of a card: the list of safe copies</extracomment>
+        <translation>Kopien dieses Arbeitsbuchs</translation>
+    </message>
+    <message>
+        <source>What is different</source>
+        <extracomment>A button: shows how the chosen copy differs from the workbook.</extracomment>
+        <translation>Unterschiede</translation>
+    </message>
+    <message>
+        <source>Put this copy back...</source>
+        <extracomment>A button: the chosen copy takes the workbook's place.</extracomment>
+        <translation>Diese Kopie zurückholen...</translation>
+    </message>
+    <message>
+        <source>They lie in %1. Soakbook makes one by itself after every twentieth entry or half an hour, and when the workbook is closed; each is read back in full before it counts. The newest twenty stay, then one of each day, week, month and year.</source>
+        <extracomment>Explains safe copies; %1 is a folder. Nothing of computing.</extracomment>
+        <translation>Sie liegen in %1. Soakbook macht von selbst eine nach jedem zwanzigsten Eintrag oder jeder halben Stunde und beim Schließen des Arbeitsbuchs; jede wird ganz zurückgelesen, bevor sie zählt. Die neuesten zwanzig bleiben, dann je eine für Tag, Woche, Monat und Jahr.</translation>
+    </message>
+    <message>
+        <source>A copy is being made beside your work: %1 % of it is there.</source>
+        <extracomment>The state of the safe copies; %1 in percent</extracomment>
+        <translation>Neben Ihrer Arbeit entsteht eine Kopie: %1 % davon sind da.</translation>
+    </message>
+    <message>
+        <source>The copy is being read back in full. You can go on working.</source>
+        <extracomment>The state of the safe copies</extracomment>
+        <translation>Die Kopie wird ganz zurückgelesen. Sie können weiterarbeiten.</translation>
+    </message>
+    <message>
+        <source>There is no safe copy yet.</source>
+        <extracomment>The state of the safe copies</extracomment>
+        <translation>Es gibt noch keine Sicherungskopie.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) since the last good copy (%1).</source>
+        <extracomment>The state of the safe copies; %1 such as "14 min ago", %n entries were made after it</extracomment>
+        <translation>
+            <numerusform>%n Eintrag seit der letzten guten Kopie (%1).</numerusform>
+            <numerusform>%n Einträge seit der letzten guten Kopie (%1).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Everything is in a safe copy: made %1, read back in full, and good.</source>
+        <extracomment>The state of the safe copies; %1 such as "14 min ago"</extracomment>
+        <translation>Alles ist in einer Sicherungskopie (%1), ganz zurückgelesen und in Ordnung.</translation>
+    </message>
+    <message>
+        <source>Choose a copy to see what is different in it, or to go back to it.</source>
+        <extracomment>Beneath the list of safe copies, while none is chosen</extracomment>
+        <translation>Wählen Sie eine Kopie, um zu sehen, was darin anders ist, oder um zu ihr zurückzukehren.</translation>
+    </message>
+    <message>
+        <source>It was kept before an older copy was put back: it holds entries that do not stand in the workbook. The button "What is different" shows them.</source>
+        <extracomment>Beneath the list, of the chosen copy</extracomment>
+        <translation>Sie wurde aufbewahrt, bevor eine ältere Kopie zurückgeholt wurde: Sie enthält Einträge, die im Arbeitsbuch nicht stehen. „Unterschiede“ zeigt sie.</translation>
+    </message>
+    <message>
+        <source>It holds everything that stands in the workbook.</source>
+        <extracomment>Beneath the list, of the chosen copy</extracomment>
+        <translation>Sie enthält alles, was im Arbeitsbuch steht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>If it is put back, %n entry(ies) made since would no longer stand in the workbook. The workbook of today is kept in this list first.</source>
+        <extracomment>Beneath the list, of the chosen copy; %n entries</extracomment>
+        <translation>
+            <numerusform>Wird sie zurückgeholt, steht %n seitdem gemachter Eintrag nicht mehr im Arbeitsbuch. Das heutige Arbeitsbuch wird vorher in dieser Liste aufbewahrt.</numerusform>
+            <numerusform>Wird sie zurückgeholt, stehen %n seitdem gemachte Einträge nicht mehr im Arbeitsbuch. Das heutige Arbeitsbuch wird vorher in dieser Liste aufbewahrt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Workbooks (*.soakbook)</source>
+        <extracomment>The kind of files, in a window that asks for a file name.</extracomment>
+        <translation>Arbeitsbücher (*.soakbook)</translation>
+    </message>
+    <message>
+        <source>Send a copy</source>
+        <extracomment>Title of a window that asks for a file name.</extracomment>
+        <translation>Kopie weitergeben</translation>
+    </message>
+    <message>
+        <source>The copy is read through first. Codes given out since stay given out, so that no label is ever printed twice. The workbook is closed and opened again.</source>
+        <extracomment>In the form that puts a safe copy back.</extracomment>
+        <translation>Die Kopie wird zuerst durchgelesen. Seitdem vergebene Codes bleiben vergeben, damit kein Etikett je zweimal gedruckt wird. Das Arbeitsbuch wird geschlossen und wieder geöffnet.</translation>
+    </message>
+    <message>
+        <source>Put back the copy of %1</source>
+        <extracomment>Title of a form; %1 a day and time.</extracomment>
+        <translation>Kopie vom %1 zurückholen</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <extracomment>A button of a form: the chosen safe copy takes the workbook's place.</extracomment>
+        <translation>Zurückholen</translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::SalvageWindow</name>
+    <message>
+        <source>What is left in %1</source>
+        <extracomment>Title of a window; %1 is a file's name.</extracomment>
+        <translation>Was in %1 übrig ist</translation>
+    </message>
+    <message>
+        <source>Reading what is left...</source>
+        <extracomment>Shown while a damaged file is read.</extracomment>
+        <translation>Es wird gelesen, was übrig ist...</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <extracomment>Button that stops the reading of a damaged file.</extracomment>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Save all as tables...</source>
+        <extracomment>Button: writes one file for each table, for a spreadsheet.</extracomment>
+        <translation>Alles als Tabellen speichern...</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <extracomment>Button that closes a window</extracomment>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Nothing was written to the file. The newest safe copy is the better way back: use this list for what it does not hold yet.</source>
+        <extracomment>Behind what was read of a damaged workbook; two sentences.</extracomment>
+        <translation>In die Datei wurde nichts geschrieben. Die neueste Sicherungskopie ist der bessere Weg zurück: Nehmen Sie diese Liste für das, was dort noch nicht steht.</translation>
+    </message>
+    <message>
+        <source>Kinds of records</source>
+        <extracomment>What a screen reader calls a list of kinds of records.</extracomment>
+        <translation>Arten von Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>A line in a list: a kind of record, and how many of them were read.</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <extracomment>Header of a column: whether a record agrees with the history.</extracomment>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
+        <source>Where to save the tables</source>
+        <extracomment>Title of the window that asks for a folder.</extracomment>
+        <translation>Wohin mit den Tabellen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tables were saved.</source>
+        <extracomment>Files for a spreadsheet were written; %n is how many.</extracomment>
+        <translation>
+            <numerusform>%n Tabelle wurde gespeichert.</numerusform>
+            <numerusform>%n Tabellen wurden gespeichert.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::SecondPlaceCard</name>
+    <message>
+        <source>A second place</source>
+        <extracomment>Head of a card: a second folder for safe copies</extracomment>
+        <translation>Ein zweiter Ort</translation>
+    </message>
+    <message>
+        <source>Whatever happens to this computer, theft or fire, happens to the copies on it, too. Choose a folder on a stick or on another computer: each good copy is put there as well, and read back.</source>
+        <extracomment>Explains the second place for safe copies</extracomment>
+        <translation>Was diesem Rechner zustößt, trifft auch die Kopien darauf. Wählen Sie einen Ordner auf einem Stick oder einem anderen Rechner: Jede gute Kopie kommt auch dorthin und wird zurückgelesen.</translation>
+    </message>
+    <message>
+        <source>I want none</source>
+        <extracomment>A button: no second place for safe copies is wanted</extracomment>
+        <translation>Ich will keinen</translation>
+    </message>
+    <message>
+        <source>Choose another folder...</source>
+        <extracomment>A button; where a second place was chosen already</extracomment>
+        <translation>Anderen Ordner wählen...</translation>
+    </message>
+    <message>
+        <source>Choose a folder...</source>
+        <extracomment>A button; where no second place was chosen yet</extracomment>
+        <translation>Ordner wählen...</translation>
+    </message>
+    <message>
+        <source>Not chosen yet: all safe copies lie on this computer.</source>
+        <extracomment>The state of the second place</extracomment>
+        <translation>Noch nicht gewählt: Alle Sicherungskopien liegen auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>You want none: all safe copies lie on this computer. Carry one elsewhere now and then.</source>
+        <extracomment>The state of the second place</extracomment>
+        <translation>Sie wollen keinen: Alle Sicherungskopien liegen auf diesem Rechner. Bringen Sie ab und zu eine anderswohin.</translation>
+    </message>
+    <message>
+        <source>%1: a copy is being put there, %2 % done.</source>
+        <extracomment>The state of the second place; %1 a folder, %2 how much is done, in percent</extracomment>
+        <translation>%1: Eine Kopie kommt gerade dorthin, %2 % sind fertig.</translation>
+    </message>
+    <message>
+        <source>%1: nothing is there yet.</source>
+        <extracomment>The state of the second place; %1 a folder</extracomment>
+        <translation>%1: Dort liegt noch nichts.</translation>
+    </message>
+    <message>
+        <source>%1: holds everything up to entry %2. It was last reached on %3.</source>
+        <extracomment>The state of the second place; %1 a folder, %2 the number of an entry, %3 a day and time</extracomment>
+        <translation>%1: enthält alles bis Eintrag %2. Zuletzt erreicht am %3.</translation>
+    </message>
+    <message>
+        <source>A second place for safe copies</source>
+        <extracomment>Title of a window that asks for a folder</extracomment>
+        <translation>Ein zweiter Ort für Sicherungskopien</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Choose a folder that is.</source>
+        <extracomment>In answer to the choice of a folder; %1 is the folder</extracomment>
+        <translation>%1 gibt es nicht. Wählen Sie einen Ordner, den es gibt.</translation>
+    </message>
+    <message>
+        <source>That is where the safe copies lie already. Choose a folder on another disk.</source>
+        <extracomment>In answer to the choice of a folder</extracomment>
+        <translation>Dort liegen die Sicherungskopien schon. Wählen Sie einen Ordner auf einem anderen Datenträger.</translation>
     </message>
 </context>
 <context>
@@ -12586,6 +14365,11 @@ Title of the page while a batch is planned</extracomment>
         <source>Batch %1</source>
         <extracomment>Title of the page; %1 the code of a batch</extracomment>
         <translation>Ansatz %1</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <extracomment>Button in the head of the page: what was entered for a batch and changed since, by whom and why</extracomment>
+        <translation>Verlauf</translation>
     </message>
 </context>
 <context>
@@ -12779,6 +14563,11 @@ Title of the page while a batch is planned</extracomment>
         <source>the strips will take longer.</source>
         <translation>die Streifen brauchen länger.</translation>
     </message>
+    <message>
+        <source>strips into bins</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Streifen in die Wannen</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::SoakStep</name>
@@ -12920,6 +14709,11 @@ Title of the page while a batch is planned</extracomment>
     <message>
         <source>keep it warm, and stir again from below.</source>
         <translation>warm halten und noch einmal von unten rühren.</translation>
+    </message>
+    <message>
+        <source>stir</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>rühren</translation>
     </message>
 </context>
 <context>
@@ -13736,6 +15530,11 @@ in the table behind a chart</extracomment>
             <numerusform>%n Streifen fehlen im Lager</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Strips in, %1</source>
+        <extracomment>What Due calls a visit that was begun; %1 a yard and its round</extracomment>
+        <translation>Streifen hinein, %1</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::WeighForm</name>
@@ -13847,6 +15646,11 @@ in the table behind a chart</extracomment>
         <source>weigh more strips.</source>
         <extracomment>What to do when a sample was too small for a verdict</extracomment>
         <translation>mehr Streifen wiegen.</translation>
+    </message>
+    <message>
+        <source>weigh strips</source>
+        <extracomment>What a form is for, after the code of a batch</extracomment>
+        <translation>Streifen wiegen</translation>
     </message>
 </context>
 <context>
@@ -14134,6 +15938,51 @@ Label of a field</extracomment>
         <extracomment>A button.</extracomment>
         <translation>Ausgearbeitetes Beispiel öffnen</translation>
     </message>
+    <message>
+        <source>Copies and damaged files</source>
+        <extracomment>Head of a card of Set-up: copies of the workbook that were carried elsewhere.</extracomment>
+        <translation>Kopien und beschädigte Dateien</translation>
+    </message>
+    <message>
+        <source>When a copy of this workbook was written in elsewhere: see what stands in only one of the two, and take over what is missing here.</source>
+        <extracomment>Explains the button beneath.</extracomment>
+        <translation>Wenn anderswo in eine Kopie dieses Arbeitsbuchs geschrieben wurde: sehen, was nur in einem von beiden steht, und übernehmen, was hier fehlt.</translation>
+    </message>
+    <message>
+        <source>Compare with another copy...</source>
+        <extracomment>A button.</extracomment>
+        <translation>Mit einer anderen Kopie vergleichen...</translation>
+    </message>
+    <message>
+        <source>The other copy of this workbook</source>
+        <extracomment>Title of the window that asks for a file.</extracomment>
+        <translation>Die andere Kopie dieses Arbeitsbuchs</translation>
+    </message>
+    <message>
+        <source>When a workbook no longer opens: see what can still be read of it. The newest safe copy is the better way back.</source>
+        <extracomment>Explains the button beneath.</extracomment>
+        <translation>Wenn sich ein Arbeitsbuch nicht mehr öffnen lässt: sehen, was davon noch lesbar ist. Die neueste Sicherungskopie ist der bessere Weg zurück.</translation>
+    </message>
+    <message>
+        <source>Read what is left in a damaged file...</source>
+        <extracomment>A button.</extracomment>
+        <translation>Lesen, was in einer beschädigten Datei übrig ist...</translation>
+    </message>
+    <message>
+        <source>The damaged workbook</source>
+        <extracomment>Title of the window that asks for a file.</extracomment>
+        <translation>Das beschädigte Arbeitsbuch</translation>
+    </message>
+    <message>
+        <source>Workbooks (*.soakbook);;All files (*)</source>
+        <extracomment>The kind of files, in the window that asks for one.</extracomment>
+        <translation>Arbeitsbücher (*.soakbook);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>That is the workbook that is open. What it holds stands in its pages and in the register.</source>
+        <extracomment>In answer to the choice of a damaged file.</extracomment>
+        <translation>Das ist das Arbeitsbuch, das gerade offen ist. Was es enthält, steht auf seinen Seiten und im Behandlungsbuch.</translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::YardChecklist</name>
@@ -14268,6 +16117,11 @@ Label of a field</extracomment>
         <source>planned: %1, %2</source>
         <extracomment>A round ahead; %1 its name, %2 a day</extracomment>
         <translation>geplant: %1, %2</translation>
+    </message>
+    <message>
+        <source>History of this yard</source>
+        <extracomment>In a short list of things to do: what the record of a yard said before, who changed it, when and why</extracomment>
+        <translation>Verlauf dieses Stands</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,57 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_GB" sourcelanguage="en_GB">
 <context>
+    <name>ApartWords</name>
+    <message numerus="yes">
+        <source>The other is older: %n entries are missing there. Nothing stands only there.</source>
+        <extracomment>The other copy of the workbook is an older one.</extracomment>
+        <translation>
+            <numerusform>The other is older: %n entry is missing there. Nothing stands there alone.</numerusform>
+            <numerusform>The other is older: %n entries are missing there. Nothing stands there alone.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The other is newer: %n entries are missing here.</source>
+        <extracomment>The other copy of the workbook is a newer one.</extracomment>
+        <translation>
+            <numerusform>The other is newer: %n entry is missing here.</numerusform>
+            <numerusform>The other is newer: %n entries are missing here.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Both were written in since they were the same: %n entries stand only here,</source>
+        <extracomment>Two copies of the workbook were both written in; the second half of the sentence follows.</extracomment>
+        <translation>
+            <numerusform>Both were written in since they were the same: %n entry stands only here,</numerusform>
+            <numerusform>Both were written in since they were the same: %n entries stand only here,</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n only there.</source>
+        <extracomment>The second half of a sentence: so many entries stand only here, ...</extracomment>
+        <translation>
+            <numerusform>%n only there.</numerusform>
+            <numerusform>%n only there.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were taken over as one; undo takes them back together.</source>
+        <extracomment>Entries of another copy were written into this one; %n is how many.</extracomment>
+        <translation>
+            <numerusform>%n entry was taken over; undo takes it back.</numerusform>
+            <numerusform>%n entries were taken over as one; undo takes them back together.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records that differ stay as they are here.</source>
+        <extracomment>%n records were changed in both copies.</extracomment>
+        <translation>
+            <numerusform>%n record that differs stays as it is here.</numerusform>
+            <numerusform>%n records that differ stay as they are here.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BagFacts</name>
     <message numerus="yes">
         <source>and %n more</source>
@@ -51,13 +102,32 @@
     </message>
 </context>
 <context>
+    <name>CopyAges</name>
+    <message numerus="yes">
+        <source>%n min ago</source>
+        <extracomment>How long ago a copy was made, in minutes</extracomment>
+        <translation>
+            <numerusform>%n min ago</numerusform>
+            <numerusform>%n min ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n h ago</source>
+        <extracomment>How long ago a copy was made, in hours</extracomment>
+        <translation>
+            <numerusform>%n h ago</numerusform>
+            <numerusform>%n h ago</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CopyWords</name>
     <message numerus="yes">
-        <source>Safe copy of %1, %n entry(ies) since</source>
-        <extracomment>In the status line; %1 a day and time, %n the number of entries since</extracomment>
+        <source>Safe copy %1, %n entry(ies) since</source>
+        <extracomment>In the status line; %1 such as "14 min ago", %n the number of entries since</extracomment>
         <translation>
-            <numerusform>Safe copy of %1, %n entry since</numerusform>
-            <numerusform>Safe copy of %1, %n entries since</numerusform>
+            <numerusform>Safe copy %1, %n entry since</numerusform>
+            <numerusform>Safe copy %1, %n entries since</numerusform>
         </translation>
     </message>
 </context>
@@ -76,7 +146,7 @@
     <name>DialWords</name>
     <message numerus="yes">
         <source>Dial less probe in this tank once it is warm: %1, from %n readings.</source>
-        <extracomment>How a tank&apos;s dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
+        <extracomment>How a tank's dial stands to its probe; %1 a difference of temperatures with its sign, %n readings</extracomment>
         <translation>
             <numerusform>Dial less probe in this tank once it is warm: %1, from %n reading.</numerusform>
             <numerusform>Dial less probe in this tank once it is warm: %1, from %n readings.</numerusform>
@@ -84,7 +154,7 @@
     </message>
     <message numerus="yes">
         <source>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</source>
-        <extracomment>How a tank&apos;s dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
+        <extracomment>How a tank's dial stands to its probe; %1 and %2 differences of temperatures with their signs, %n readings</extracomment>
         <translation>
             <numerusform>Dial less probe in this tank once it is warm: %1 to %2, from %n reading.</numerusform>
             <numerusform>Dial less probe in this tank once it is warm: %1 to %2, from %n readings.</numerusform>
@@ -216,12 +286,20 @@
             <numerusform>%n strips short on %1</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n change(s) made outside Soakbook</source>
+        <extracomment>%n changes that another program made in the workbook.</extracomment>
+        <translation>
+            <numerusform>%n change made outside Soakbook</numerusform>
+            <numerusform>%n changes made outside Soakbook</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Label</name>
     <message numerus="yes">
         <source>%n oxalic acid strips</source>
-        <extracomment>on a bag&apos;s label</extracomment>
+        <extracomment>on a bag's label</extracomment>
         <translation>
             <numerusform>%n oxalic acid strip</numerusform>
             <numerusform>%n oxalic acid strips</numerusform>
@@ -278,7 +356,7 @@
     </message>
     <message numerus="yes">
         <source>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</source>
-        <extracomment>The same with one bin filled again and again; %n strips, %1 a mass, %2 &quot;2 more days&quot;</extracomment>
+        <extracomment>The same with one bin filled again and again; %n strips, %1 a mass, %2 "2 more days"</extracomment>
         <translation>
             <numerusform>One after another, warmed and cleared between: %n strip, at most %1 left, %2.</numerusform>
             <numerusform>One after another, warmed and cleared between: %n strips, at most %1 left, %2.</numerusform>
@@ -320,6 +398,17 @@
         <translation>
             <numerusform>Move %n pail</numerusform>
             <numerusform>Move %n pails</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Opening</name>
+    <message numerus="yes">
+        <source>%n entry(ies) that stood here on %1 are missing: this seems to be an older copy.</source>
+        <extracomment>%n entries, %1 a day and time</extracomment>
+        <translation>
+            <numerusform>%n entry that stood here on %1 is missing: this seems to be an older copy.</numerusform>
+            <numerusform>%n entries that stood here on %1 are missing: this seems to be an older copy.</numerusform>
         </translation>
     </message>
 </context>
@@ -437,6 +526,14 @@
             <numerusform>%n labels printed</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n entry(ies) taken over from %1</source>
+        <extracomment>%1 a file; %n entries of another copy of the workbook were written into this one</extracomment>
+        <translation>
+            <numerusform>%n entry taken over from %1</numerusform>
+            <numerusform>%n entries taken over from %1</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PrintActions</name>
@@ -479,6 +576,57 @@
         <translation>
             <numerusform>%n strip hangs already</numerusform>
             <numerusform>%n strips hang already</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SalvageWords</name>
+    <message numerus="yes">
+        <source>%n agree with the history</source>
+        <extracomment>Records of one kind in a damaged workbook: so many say the same as the history.</extracomment>
+        <translation>
+            <numerusform>%n agrees with the history</numerusform>
+            <numerusform>%n agree with the history</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are told by the history</source>
+        <extracomment>Records of one kind in a damaged workbook: so many are lost and told by the history alone.</extracomment>
+        <translation>
+            <numerusform>%n is told by the history</numerusform>
+            <numerusform>%n are told by the history</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n could not be checked</source>
+        <extracomment>Records of one kind in a damaged workbook: so many could be read, and nothing is left to hold them against.</extracomment>
+        <translation>
+            <numerusform>%n could not be checked</numerusform>
+            <numerusform>%n could not be checked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>of %n more nothing is left</source>
+        <extracomment>Records of one kind in a damaged workbook: of so many nothing is left.</extracomment>
+        <translation>
+            <numerusform>of %n more nothing is left</numerusform>
+            <numerusform>of %n more nothing is left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records were read.</source>
+        <extracomment>What was read of a damaged workbook.</extracomment>
+        <translation>
+            <numerusform>%n record was read.</numerusform>
+            <numerusform>%n records were read.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n records nothing is left.</source>
+        <extracomment>What was read of a damaged workbook; a sentence of its own.</extracomment>
+        <translation>
+            <numerusform>Of %n record nothing is left.</numerusform>
+            <numerusform>Of %n records nothing is left.</numerusform>
         </translation>
     </message>
 </context>
@@ -566,7 +714,7 @@ How many strips are in bags</extracomment>
     <name>StoreWords</name>
     <message numerus="yes">
         <source>%n day(s) past</source>
-        <extracomment>A bag&apos;s limit lies behind; %n days</extracomment>
+        <extracomment>A bag's limit lies behind; %n days</extracomment>
         <translation>
             <numerusform>%n day past</numerusform>
             <numerusform>%n days past</numerusform>
@@ -574,7 +722,7 @@ How many strips are in bags</extracomment>
     </message>
     <message numerus="yes">
         <source>%n day(s) left</source>
-        <extracomment>A bag&apos;s limit; %n days</extracomment>
+        <extracomment>A bag's limit; %n days</extracomment>
         <translation>
             <numerusform>%n day left</numerusform>
             <numerusform>%n days left</numerusform>
@@ -614,7 +762,7 @@ How many strips are in bags</extracomment>
     <name>YardList</name>
     <message numerus="yes">
         <source>%n hives</source>
-        <extracomment>Under a yard&apos;s name
+        <extracomment>Under a yard's name
 ----------
 Under an entry</extracomment>
         <translation>
@@ -624,7 +772,7 @@ Under an entry</extracomment>
     </message>
     <message numerus="yes">
         <source>%1, %n strips hang</source>
-        <extracomment>Under an entry; %1 &quot;60 hives&quot;</extracomment>
+        <extracomment>Under an entry; %1 "60 hives"</extracomment>
         <translation>
             <numerusform>%1, %n strip hangs</numerusform>
             <numerusform>%1, %n strips hang</numerusform>
@@ -729,6 +877,33 @@ Under an entry</extracomment>
     </message>
 </context>
 <context>
+    <name>soakbook::ui::ComparisonWindow</name>
+    <message numerus="yes">
+        <source>Only here: %n</source>
+        <extracomment>Head of a list of entries; %n is how many.</extracomment>
+        <translation>
+            <numerusform>Only here: %n</numerusform>
+            <numerusform>Only here: %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Only there: %n</source>
+        <extracomment>Head of a list of entries; %n is how many.</extracomment>
+        <translation>
+            <numerusform>Only there: %n</numerusform>
+            <numerusform>Only there: %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Take over %n entries</source>
+        <extracomment>The button that writes entries of another copy into this one; %n is how many.</extracomment>
+        <translation>
+            <numerusform>Take over %n entry</numerusform>
+            <numerusform>Take over %n entries</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>soakbook::ui::CountPage</name>
     <message numerus="yes">
         <source>&lt;b&gt;%1&lt;/b&gt; counted of &lt;b&gt;%n&lt;/b&gt; hives</source>
@@ -803,6 +978,17 @@ Under an entry</extracomment>
         <translation>
             <numerusform>&lt;b&gt;%n&lt;/b&gt; strip past the limit</numerusform>
             <numerusform>&lt;b&gt;%n&lt;/b&gt; strips past the limit</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::EntryList</name>
+    <message numerus="yes">
+        <source>%1: %n records</source>
+        <extracomment>Under the pointer over an entry: its words, how many records it wrote, and its reason if it has one.</extracomment>
+        <translation>
+            <numerusform>%1: %n record</numerusform>
+            <numerusform>%1: %n records</numerusform>
         </translation>
     </message>
 </context>
@@ -995,12 +1181,28 @@ Under an entry</extracomment>
             <numerusform>&lt;b&gt;%n&lt;/b&gt; void, still shown</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>&lt;b&gt;%n&lt;/b&gt; change(s) made outside Soakbook</source>
+        <extracomment>In a sentence of figures, over the journal: changes that another program made.</extracomment>
+        <translation>
+            <numerusform>&lt;b&gt;%n&lt;/b&gt; change made outside Soakbook</numerusform>
+            <numerusform>&lt;b&gt;%n&lt;/b&gt; changes made outside Soakbook</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more; History shows all</source>
+        <extracomment>Under some lines that say what an entry changed; %n more lines are not shown</extracomment>
+        <translation>
+            <numerusform>and %n more; History shows all</numerusform>
+            <numerusform>and %n more; History shows all</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>soakbook::ui::RoundForm</name>
     <message numerus="yes">
         <source>%n hives</source>
-        <extracomment>Beside a yard&apos;s name</extracomment>
+        <extracomment>Beside a yard's name</extracomment>
         <translation>
             <numerusform>%n hive</numerusform>
             <numerusform>%n hives</numerusform>
@@ -1053,11 +1255,30 @@ Under an entry</extracomment>
 <context>
     <name>soakbook::ui::SafeCopiesPage</name>
     <message numerus="yes">
-        <source>Newest copy: %1. Entries made since: %n.</source>
-        <extracomment>%1 is a file; %n entries were made after the copy.</extracomment>
+        <source>%n entry(ies) since the last good copy (%1).</source>
+        <extracomment>The state of the safe copies; %1 such as "14 min ago", %n entries were made after it</extracomment>
         <translation>
-            <numerusform>Newest copy: %1. Entries made since: %n.</numerusform>
-            <numerusform>Newest copy: %1. Entries made since: %n.</numerusform>
+            <numerusform>%n entry since the last good copy, which was made %1.</numerusform>
+            <numerusform>%n entries since the last good copy, which was made %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>If it is put back, %n entry(ies) made since would no longer stand in the workbook. The workbook of today is kept in this list first.</source>
+        <extracomment>Beneath the list, of the chosen copy; %n entries</extracomment>
+        <translation>
+            <numerusform>If it is put back, %n entry made since would no longer stand in the workbook. The workbook of today is kept in this list first.</numerusform>
+            <numerusform>If it is put back, %n entries made since would no longer stand in the workbook. The workbook of today is kept in this list first.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>soakbook::ui::SalvageWindow</name>
+    <message numerus="yes">
+        <source>%n tables were saved.</source>
+        <extracomment>Files for a spreadsheet were written; %n is how many.</extracomment>
+        <translation>
+            <numerusform>%n table was saved.</numerusform>
+            <numerusform>%n tables were saved.</numerusform>
         </translation>
     </message>
 </context>
@@ -1103,7 +1324,7 @@ Under an entry</extracomment>
     </message>
     <message numerus="yes">
         <source>%1 needs %n</source>
-        <extracomment>goes on from one month in words; %1 is a round&apos;s name</extracomment>
+        <extracomment>goes on from one month in words; %1 is a round's name</extracomment>
         <translation>
             <numerusform>%1 needs %n</numerusform>
             <numerusform>%1 needs %n</numerusform>
@@ -1122,7 +1343,7 @@ Under an entry</extracomment>
     <name>soakbook::ui::StockByMonthChart</name>
     <message numerus="yes">
         <source>%1: %n strips, %2</source>
-        <extracomment>one bar in words; %1 is a month with its year, %2 &quot;past the limit&quot;, &quot;near the limit&quot; or &quot;in date&quot;</extracomment>
+        <extracomment>one bar in words; %1 is a month with its year, %2 "past the limit", "near the limit" or "in date"</extracomment>
         <translation>
             <numerusform>%1: %n strip, %2</numerusform>
             <numerusform>%1: %n strips, %2</numerusform>
@@ -1243,7 +1464,7 @@ Under an entry</extracomment>
     </message>
     <message numerus="yes">
         <source>%1, &lt;b&gt;%n&lt;/b&gt; in</source>
-        <extracomment>Rich text; %1 &quot;89 strips planned&quot;, %n strips typed instead</extracomment>
+        <extracomment>Rich text; %1 "89 strips planned", %n strips typed instead</extracomment>
         <translation>
             <numerusform>%1, &lt;b&gt;%n&lt;/b&gt; in</numerusform>
             <numerusform>%1, &lt;b&gt;%n&lt;/b&gt; in</numerusform>

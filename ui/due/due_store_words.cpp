@@ -126,7 +126,7 @@ DueWords due_store_words(const work::DueRow& row, const Habits& habits) {
                     //: Why it is to be chosen.
                     DueStoreTexts::tr("they all lie on this computer"), std::nullopt,
                     //: A button.
-                    DueStoreTexts::tr("Choose or say none"), where};
+                    DueStoreTexts::tr("Choose, or say none"), where};
         return {//: A row of things to do: put the stick in on which the second safe copies lie.
                 DueStoreTexts::tr("Connect"), QDir::toNativeSeparators(row.subject),
                 //: Why a stick is to be put in; %1 is a day.

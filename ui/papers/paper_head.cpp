@@ -30,7 +30,7 @@ SheetHead paper_head(const Desk& desk) {
     head.entry = entry_and_seal(desk);
     if (desk.looking())
         //: At the foot of a sheet, behind how many entries the workbook held; %1 those words
-        head.entry = PaperHead::tr("%1, from a workbook open for looking alone").arg(head.entry);
+        head.entry = PaperHead::tr("%1, from a workbook open only to be looked at").arg(head.entry);
     head.printed = desk.day(desk.today());
     head.paper = wants_letter(desk) ? PaperSize::letter : PaperSize::a4;
     return head;

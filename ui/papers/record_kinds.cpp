@@ -20,7 +20,7 @@ public:
 std::map<QString, QString> RecordKinds::words() {
     return {
         //: A kind of record, before its code or name
-        {QStringLiteral("operation"), RecordKinds::tr("the operation")},
+        {QStringLiteral("operation"), RecordKinds::tr("operation")},
         //: A kind of record, before its code or name
         {QStringLiteral("person"), RecordKinds::tr("person")},
         //: A kind of record, before its code or name
@@ -36,7 +36,7 @@ std::map<QString, QString> RecordKinds::words() {
         //: A kind of record, before its code or name
         {QStringLiteral("batch"), RecordKinds::tr("batch")},
         //: A kind of record, before its code or name
-        {QStringLiteral("batch_input"), RecordKinds::tr("weighed in")},
+        {QStringLiteral("batch_input"), RecordKinds::tr("weigh-in")},
         //: A kind of record, before its code or name
         {QStringLiteral("reading"), RecordKinds::tr("reading")},
         //: A kind of record, before its code or name

@@ -41,7 +41,7 @@ QString Desk::no_entries_why() const {
         return m_looking_why;
     }
     //: Hint on the button of a form that cannot be used
-    return tr("The workbook is open for looking alone.");
+    return tr("The workbook is open only to be looked at.");
 }
 
 void Desk::set_who(const QString& who) {

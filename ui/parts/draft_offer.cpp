@@ -38,7 +38,7 @@ DraftOffer::DraftOffer(QWidget* parent)
     m_take_up->setObjectName(QStringLiteral("draft_take_up"));
     m_throw_away->setObjectName(QStringLiteral("draft_throw_away"));
     //: Button: what was typed before goes back into the fields of the form
-    m_take_up->setText(tr("Take it up"));
+    m_take_up->setText(tr("Put it back in"));
     set_kind(m_take_up, "primary");
     for (QPushButton* button : {m_take_up, m_throw_away}) {
         button->setAutoDefault(false);
@@ -73,7 +73,7 @@ void DraftOffer::offer(const Draft& draft, const Habits& habits) {
 void DraftOffer::tell_left(const QString& words) {
     m_offering = false;
     //: Over a form into which something typed before was put back, all but what follows below
-    m_words->setText(tr("The rest is back in the form. This found no field any more:"));
+    m_words->setText(tr("The rest is back in the form. There is no field any more for this:"));
     m_typed->setText(words);
     m_typed->show();
     m_take_up->hide();

@@ -18,7 +18,7 @@ struct PieceText {
 // The comments say to the translator what %1 and %n stand for. They follow "Undo:" in a button.
 constexpr std::array texts{
     //: A piece of work
-    PieceText{"set_up", QT_TRANSLATE_NOOP("Piece", "first set-up")},
+    PieceText{"set_up", QT_TRANSLATE_NOOP("Piece", "operation set up")},
     //: A piece of work: a workbook of an older version was brought to the form that this version keeps
     PieceText{"brought_up", QT_TRANSLATE_NOOP("Piece", "workbook brought up to this version")},
     //: A piece of work: a figure in Set-up was said or changed

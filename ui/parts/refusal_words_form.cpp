@@ -45,7 +45,7 @@ constexpr std::array texts_of_form{
     //: Beside a field for a name
     RefusalText{Why::hidden_signs, 0,
                 nullptr,
-                QT_TRANSLATE_NOOP("Refusal", "In this name are signs that cannot be seen, as come along when text is copied. "
+                QT_TRANSLATE_NOOP("Refusal", "This name holds characters that cannot be seen, such as come along when text is copied. "
                                              "Type the name by hand.")},
     //: %1 a name
     RefusalText{Why::name_taken, 1,
@@ -115,7 +115,7 @@ constexpr std::array texts_of_form{
     //: Nothing could be saved
     RefusalText{Why::looking_only, 0,
                 nullptr,
-                QT_TRANSLATE_NOOP("Refusal", "The workbook is open for looking alone, so nothing was saved. Everything "
+                QT_TRANSLATE_NOOP("Refusal", "The workbook is open only to be looked at, so nothing was saved. Everything "
                                              "in it can be looked at, printed and saved as a table.")},
     //: Nothing could be saved
     RefusalText{Why::replaced, 0,
@@ -136,10 +136,10 @@ constexpr std::array texts_of_form{
     //: %1 an entry, in words or as a code
     RefusalText{Why::not_taken_over, 1,
                 QT_TRANSLATE_NOOP("Refusal", "%1 does not fit this workbook any more, so nothing was taken over. Leave "
-                                             "it out, or write it down here by hand."),
+                                             "it out, or enter it here by hand."),
                 //: As before, without the facts
                 QT_TRANSLATE_NOOP("Refusal", "An entry does not fit this workbook any more, so nothing was taken over. "
-                                             "Leave it out, or write it down here by hand.")},
+                                             "Leave it out, or enter it here by hand.")},
     //: Undo has nothing to take back
     RefusalText{Why::nothing_to_undo, 0,
                 nullptr,

@@ -38,7 +38,7 @@ QString not_compared_words(work::NotCompared why, const QString& path) {
         return ApartTexts::tr("%1 cannot be read. Copy it to this computer and try again.").arg(file);
     case work::NotCompared::damaged:
         //: %1 is a file's path.
-        return ApartTexts::tr("%1 is damaged. Nothing is taken over from it. Set-up, Workbooks can read what is left in it.").arg(file);
+        return ApartTexts::tr("%1 is damaged. Nothing is taken over from it. What is left in it can be read in Set-up, under Workbooks.").arg(file);
     case work::NotCompared::rebuilt:
         //: %1 is a file's path.
         return ApartTexts::tr("%1 was rebuilt by another program. Nothing of it was run, and nothing is taken over from it.").arg(file);
@@ -65,7 +65,7 @@ QString how_apart_words(const work::ApartView& view) {
         return ApartTexts::tr("Both hold the same entries.");
     case work::HowApart::there_older:
         //: The other copy of the workbook is an older one.
-        return ApartTexts::tr("The other is older: %n entries are missing there. Nothing stands there alone.", nullptr, size_of(view.only_here));
+        return ApartTexts::tr("The other is older: %n entries are missing there. Nothing stands only there.", nullptr, size_of(view.only_here));
     case work::HowApart::there_newer:
         //: The other copy of the workbook is a newer one.
         return ApartTexts::tr("The other is newer: %n entries are missing here.", nullptr, size_of(view.only_there));
@@ -85,7 +85,7 @@ QString record_meets_words(work::RecordMeets meets, bool theirs) {
         return ApartTexts::tr("is added here");
     case work::RecordMeets::follows:
         //: What becomes of a record of the other copy.
-        return ApartTexts::tr("says then what it says there");
+        return ApartTexts::tr("will say what it says there");
     case work::RecordMeets::here_already:
         //: What becomes of a record of the other copy.
         return ApartTexts::tr("stands here already");
@@ -108,7 +108,7 @@ QString record_meets_words(work::RecordMeets meets, bool theirs) {
 
 QString stands_on_words(const work::LoneEntry& entry, const work::LoneEntry& left_out) {
     //: %1 and %2 are entries in words.
-    return ApartTexts::tr("\"%1\" stands on \"%2\", which is left out. Take over both, or leave out both.").arg(entry_words(entry), entry_words(left_out));
+    return ApartTexts::tr("\"%1\" rests on \"%2\", which is left out. Take over both, or leave out both.").arg(entry_words(entry), entry_words(left_out));
 }
 
 QString entry_words(const work::LoneEntry& entry) {
@@ -126,7 +126,7 @@ QString taken_over_words(const work::TakenOver& taken) {
         sentences << ApartTexts::tr("There was nothing to take over: it stands here already, or stays as it is here.");
     for (const work::CodeGivenTwice& code : taken.codes)
         //: %1 and %2 are codes of bags, pails or batches.
-        sentences << ApartTexts::tr("%1 is given out twice: the one taken over is now %2. Write or print its label again.").arg(code.code, code.now);
+        sentences << ApartTexts::tr("%1 is given out twice: the one taken over is now %2. Write or print the label of %2.").arg(code.code, code.now);
     if (taken.left > 0)
         //: %n records were changed in both copies.
         sentences << ApartTexts::tr("%n records that differ stay as they are here.", nullptr, taken.left);

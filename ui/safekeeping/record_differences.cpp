@@ -63,7 +63,7 @@ void RecordDifferences::show_there(const Desk& desk, const std::vector<work::Rec
         if (record.can_choose()) {
             head->setCheckState(0, theirs ? Qt::Checked : Qt::Unchecked);
             //: Under the pointer over a box.
-            head->setToolTip(0, tr("With a tick it is to say what it says there"));
+            head->setToolTip(0, tr("Tick it to have it say here what it says there"));
         }
         for (const work::ColumnApart& column : record.columns) {
             const auto words = [&](const std::optional<QString>& value) { return value ? value_words(column.column, *value, desk) : QString(); };

@@ -23,7 +23,7 @@ QString where_words(const work::CopyLine& line) {
 QString since_words(const Habits& habits, const work::CopyLine& line) {
     if (!line.of_this_line)
         //: In a table, of a safe copy: of a state from before an older copy was put back
-        return CopiesTable::tr("went another way");
+        return CopiesTable::tr("another history");
     if (line.entries_since == 0)
         //: In a table: no entries were made since that copy
         return CopiesTable::tr("none");

@@ -48,7 +48,7 @@ SafeCopiesPage::SafeCopiesPage(Desk& desk, const WorkbookDoors& doors)
         connect(keeper, &CopyKeeper::sent, this, [this](const QString& path, qint64 newest, const QString& seal) {
             //: After a copy was made for somebody; %1 a file, %2 the number of an entry, %3 the beginning of a seal
             answer(tr("%1 is a sound copy, read back in full. Its newest entry is %2, and its seal begins %3: printed beside a register, "
-                      "these show later that nothing was changed.")
+                      "these show later whether anything was changed.")
                        .arg(QDir::toNativeSeparators(path), m_desk.count(newest), seal));
         });
         connect(keeper, &CopyKeeper::not_sent, this, &SafeCopiesPage::answer);
@@ -138,7 +138,7 @@ void SafeCopiesPage::refresh_state() {
     const QString folder = QDir::toNativeSeparators(m_doors.copy_folder);
     //: Explains safe copies; %1 is a folder. Nothing of computing.
     m_where->setText(tr("They lie in %1. Soakbook makes one by itself after every twentieth entry or half an hour, and when the workbook is closed; "
-                        "each is read back in full before it counts. The newest twenty stay, then one a day, a week, a month and a year.")
+                        "each is read back in full before it counts. The newest twenty stay, then one of each day, week, month and year.")
                          .arg(folder));
     if (stage == CopyKeeper::Stage::copying) {
         //: The state of the safe copies; %1 in percent
@@ -163,7 +163,7 @@ void SafeCopiesPage::refresh_state() {
         const QString ago = age_words(m_desk, made);
         if (state.entries_behind > 0) {
             //: The state of the safe copies; %1 such as "14 min ago", %n entries were made after it
-            words = tr("%n entry(ies) since the last good copy, which was made %1.", nullptr, static_cast<int>(state.entries_behind)).arg(ago);
+            words = tr("%n entry(ies) since the last good copy (%1).", nullptr, static_cast<int>(state.entries_behind)).arg(ago);
             // Copies follow the work by half an hour: only one that is a day behind is late.
             shape = maths::hours_between(made, m_desk.now()) > 24 ? State::near : State::resting;
         } else {
@@ -198,7 +198,7 @@ void SafeCopiesPage::refresh_choice() {
         m_choice->setText(m_copies->rows_model()->rowCount() == 0 ? QString() : tr("Choose a copy to see what is different in it, or to go back to it."));
     } else if (!copy->of_this_line) {
         //: Beneath the list, of the chosen copy
-        m_choice->setText(tr("It was kept before an older copy was put back: it holds entries that do not stand in the workbook. What is different shows them."));
+        m_choice->setText(tr("It was kept before an older copy was put back: it holds entries that do not stand in the workbook. The button \"What is different\" shows them."));
     } else if (copy->entries_since == 0) {
         //: Beneath the list, of the chosen copy
         m_choice->setText(tr("It holds everything that stands in the workbook."));

@@ -47,7 +47,7 @@ SecondPlaceCard::SecondPlaceCard(Desk& desk, QString home, CopyKeeper* keeper, Q
       m_answer(make_soft_label({}, Type::body)), m_choose(new QPushButton), m_none(new QPushButton) {
     setObjectName(QStringLiteral("second_place"));
     //: Explains the second place for safe copies
-    column()->addWidget(make_soft_label(tr("What takes this computer takes the copies on it, too. Choose a folder on a stick or on another computer: "
+    column()->addWidget(make_soft_label(tr("Whatever happens to this computer, theft or fire, happens to the copies on it, too. Choose a folder on a stick or on another computer: "
                                            "each good copy is put there as well, and read back."),
                                         Type::body));
     m_state->setObjectName(QStringLiteral("second_place_state"));
@@ -102,7 +102,7 @@ void SecondPlaceCard::refresh() {
         m_state->set(State::near, tr("%1: nothing is there yet.").arg(folder));
     else
         //: The state of the second place; %1 a folder, %2 the number of an entry, %3 a day and time
-        m_state->set(State::ready, tr("%1: holds everything up to entry %2. It answered last on %3.")
+        m_state->set(State::ready, tr("%1: holds everything up to entry %2. It was last reached on %3.")
                                        .arg(folder, m_desk.count(news.newest_entry), m_desk.moment(*news.answered)));
 }
 

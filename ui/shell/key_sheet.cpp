@@ -31,7 +31,7 @@ KeySheet::KeySheet(const QStringList& places, QWidget* parent) : QDialog(parent)
     //: Beside the keys on the sheet of keys
     keys.append({QStringLiteral("Ctrl+Shift+Z"), tr("Do again what was taken back")});
     //: Beside the keys on the sheet of keys
-    keys.append({QStringLiteral("Ctrl+H"), tr("History: what the record with the keyboard said before, who changed it, when and why")});
+    keys.append({QStringLiteral("Ctrl+H"), tr("History: what the row you are on said before, who changed it, when and why")});
     //: Beside the keys on the sheet of keys
     keys.append({QStringLiteral("Enter"), tr("In a form: the next field. In a table: open the row")});
     //: Beside the keys on the sheet of keys

@@ -125,7 +125,7 @@ TEST_F(Comparisons, say_which_entry_stands_on_one_that_is_left_out) {
     QTest::keyClick(list, Qt::Key_Space);
     room.settle();
     EXPECT_TRUE(part<QLabel>("stands_on")->isVisible());
-    EXPECT_TRUE(text("stands_on").contains(QStringLiteral("stands on"))) << text("stands_on").toStdString();
+    EXPECT_TRUE(text("stands_on").contains(QStringLiteral("rests on"))) << text("stands_on").toStdString();
     EXPECT_FALSE(form()->primary()->isEnabled());
     QTest::keyClick(list, Qt::Key_Space);
     room.settle();

@@ -89,7 +89,7 @@ TEST_F(Histories, of_what_was_entered_for_a_batch) {
         EXPECT_FALSE(said.filter(QStringLiteral("entered")).isEmpty()) << name << ": " << said.join(QLatin1Char('|')).toStdString();
         EXPECT_TRUE(said.front().contains(QLatin1String(title))) << said.front().toStdString();
     };
-    entered("weigh_mix", house.too_strong, "shed/inputs", "weighed in");
+    entered("weigh_mix", house.too_strong, "shed/inputs", "weigh-in");
     entered("reading", house.warm, "shed/readings", "reading");
     entered("reading", house.warm, "shed/stirs", "stir");
     entered("soak", house.soaking, "shed/soaks", "soak");
