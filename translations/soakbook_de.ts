@@ -208,20 +208,20 @@
     <message>
         <source>changed in both: as it is there</source>
         <extracomment>What becomes of a record that was changed in both copies.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in beiden geändert: wie dort</translation>
     </message>
     <message>
         <source>changed in both: stays as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>in beiden geändert: bleibt, wie es ist</translation>
     </message>
     <message>
         <source>same name in both: as it is there</source>
         <extracomment>What becomes of a record that was entered in both copies under the same name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gleicher Name in beiden: wie dort</translation>
     </message>
     <message>
         <source>same name in both: stays as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>gleicher Name in beiden: bleibt, wie es ist</translation>
     </message>
 </context>
 <context>
