@@ -199,7 +199,7 @@ TEST_F(Opened, two_copies_that_were_used_apart_are_told) {
     ASSERT_TRUE(comes_true([this] { return session->question() != nullptr; }));
     EXPECT_EQ(session->first_check()->state(), FirstCheck::State::missing);
     EXPECT_EQ(session->first_check()->missing()->entries, 0);
-    EXPECT_TRUE(asked().contains(QStringLiteral("apart"))) << asked().toStdString();
+    EXPECT_TRUE(asked().contains(QStringLiteral("two copies"))) << asked().toStdString();
 }
 
 TEST_F(Opened, a_copy_in_another_place_that_lacks_entries_is_told_too) {

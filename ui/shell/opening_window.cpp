@@ -45,7 +45,7 @@ OpeningWindow::OpeningWindow(const OpeningNews& news, QWidget* parent) : QDialog
         ways->addWidget(button);
     }
     column->addLayout(ways);
-    const int width = scaled(560);
+    const int width = scaled(640);
     setMinimumWidth(width);
     resize(width, heightForWidth(width) > 0 ? heightForWidth(width) : sizeHint().height());
 }
