@@ -12,6 +12,18 @@
 
 namespace soakbook::book {
 
+namespace {
+
+// A clock that stands an hour before the newest entry was set back, or that entry's was wrong.
+bool is_clock_behind(const QSqlDatabase& db, const maths::Instant& now) {
+    constexpr qint64 hour_ms = 3'600'000;
+    Statement newest(db, QStringLiteral("SELECT at_ms FROM change ORDER BY seq DESC LIMIT 1"));
+    newest.run();
+    return newest.next() && newest.get<qint64>(0) - now.utc_ms > hour_ms;
+}
+
+} // namespace
+
 struct Writing::Recorder {
     explicit Recorder(const QSqlDatabase& db) : changes(db) {}
     ChangeRecorder changes;
@@ -29,7 +41,7 @@ Writing::Writing(Workbook& workbook, Piece piece, Doing doing, Kind kind)
                                        "VALUES(1, (SELECT coalesce(max(piece), 0) + 1 FROM change), ?, ?, ?, ?, ?, ?, ?, ?, ?)"))
             .bind(QString(prefix + m_piece.key)).bind(m_piece.count).bind(m_piece.subject).bind(m_doing.who).bind(m_doing.why)
             .bind(QStringLiteral(SOAKBOOK_VERSION)).bind(static_cast<qint64>(m_doing.at.utc_ms)).bind(m_doing.at.offset_minutes)
-            .bind(m_doing.clock_doubtful).run();
+            .bind(m_doing.clock_doubtful || is_clock_behind(db(), m_doing.at)).run();
         m_recorder = std::make_unique<Recorder>(db());
     } catch (const ChangedOutside&) {
         give_up();
