@@ -2,12 +2,17 @@
 // The forms of Set-up, and the welcome.
 #include "tests/ui/bad_input/form_case.h"
 
+#include "core/work/safe_copies.h"
 #include "core/work/setup.h"
+#include "ui/parts/record_table.h"
+#include "ui/parts/rows_model.h"
 #include "ui/safekeeping/comparison_window.h"
 #include "ui/setup/figures_page.h"
 #include "ui/setup/habits_page.h"
 #include "ui/setup/operation_page.h"
 #include "ui/setup/people_page.h"
+#include "ui/setup/safe_copies_page.h"
+#include "ui/setup/setup_place.h"
 #include "ui/setup/strip_kinds_page.h"
 #include "ui/setup/vessels_page.h"
 #include "ui/setup/welcome.h"
@@ -57,6 +62,20 @@ std::vector<FormCase> setup_forms() {
              room.settle();
          },
          {{"reason", "written on the road"}}},
+        {"put_back", "ui/setup/safe_copies_page.cpp",
+         [](Room& room) {
+             ui::WorkbookDoors doors;
+             doors.copy_folder = room.new_path() + QStringLiteral(".copies");
+             must(work::make_safe_copy(room.book(), doors.copy_folder));
+             doors.put_back = [](const QString&, const QString&) {}; // the session's to do
+             auto* page = room.show(new ui::SafeCopiesPage(room.desk(), doors));
+             page->refresh();
+             auto* copies = page->findChild<ui::RecordTable*>(QStringLiteral("safe_copies"));
+             copies->choose(copies->rows_model()->id_at(0));
+             page->findChild<QPushButton*>(QStringLiteral("safe_copy_put_back"))->click();
+             room.settle();
+         },
+         {{"reason", "entered in the wrong year"}}},
         {"person", "ui/setup/people_page.cpp", button_of<ui::PeoplePage>("people_add"), {{"name", "Bo"}}},
         {"bin", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add"), {{"name", "bin 3"}, {"strips_held", "400"}, {"flood", "28"}}},
         {"tank", "ui/setup/vessels_page.cpp", button_of<ui::VesselsPage>("vessels_add_tank"), {{"name", "tank 2"}, {"capacity", "60"}}},
