@@ -223,6 +223,10 @@ TEST_F(Opening, the_settings_that_keep_it_safe_are_on) {
     EXPECT_EQ(setting("recursive_triggers"), QStringLiteral("1"));
     EXPECT_EQ(setting("trusted_schema"), QStringLiteral("0"));
     EXPECT_EQ(setting("busy_timeout"), QStringLiteral("0"));
+    EXPECT_EQ(setting("cell_size_check"), QStringLiteral("1"));
+    EXPECT_EQ(setting("temp_store"), QStringLiteral("2"));
+    EXPECT_EQ(setting("cache_spill"), QStringLiteral("0"));
+    EXPECT_EQ(setting("mmap_size"), QStringLiteral("0"));
 }
 
 TEST_F(Opening, for_looking_alone_everything_is_read_and_nothing_is_written) {

@@ -29,8 +29,8 @@ guard "synchronous EXTRA" core/book/connection.cpp \
 guard "synchronous at all" core/book/connection.cpp \
     's/\{"synchronous", "EXTRA", "3"\}/{"synchronous", "OFF", "0"}/' \
     faults 'PowerCut.*'
-guard "journal" core/book/connection.cpp \
-    's/for \(const Setting& s : settings\) \{/run(db, QStringLiteral("PRAGMA journal_mode=OFF"));\n        $&/' \
+guard "journal on the disk" core/book/connection.cpp \
+    's/for \(const Setting& s : settings\) \{/run(db, QStringLiteral("PRAGMA journal_mode=MEMORY"));\n        $&/' \
     faults 'Killed.at_each*:PowerCut.*'
 guard "cell_size_check" core/book/connection.cpp \
     's/\{"cell_size_check", "ON", "1"\}/{"cell_size_check", "OFF", "0"}/' \
