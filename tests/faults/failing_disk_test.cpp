@@ -24,6 +24,18 @@ TEST_P(FailingDisk, at_any_moment_of_a_piece_of_work_leaves_all_or_nothing_and_l
 }
 INSTANTIATE_TEST_SUITE_P(Pieces, FailingDisk, ::testing::Range(0, 6));
 
+TEST(WorkThatFailed, lets_go_of_the_file_for_others) {
+    const Ground ground;
+    const QString path = ground.file("book.soakbook");
+    put(path, filled_workbook());
+    auto opened = book::Workbook::open(path);
+    BadDisk disk;
+    disk.fail(Act::write, 1, BadDisk::How::fails_from_then_on);
+    EXPECT_THROW(make_entry(**opened, 31), book::DiskFull);
+    disk.heal();
+    EXPECT_EQ(tests::Raw(path).run("BEGIN IMMEDIATE; ROLLBACK"), "");
+}
+
 TEST(WorkThatIsDown, does_not_look_refused_because_a_page_could_not_be_read_again) {
     const Ground ground;
     const QString path = ground.file("book.soakbook");

@@ -95,7 +95,7 @@ guard "work that is down is not refused" core/book/writing.cpp \
     faults 'WorkThatIsDown.*'
 guard "rollback of what failed" core/book/writing.cpp \
     's/QSqlQuery\(db\(\)\)\.exec\(QStringLiteral\("ROLLBACK"\)\);/(void)db();/g' \
-    faults 'Pieces/FailingDisk.*/0'
+    faults 'WorkThatFailed.*'
 guard "what was read is forgotten" core/book/outside_watch.cpp \
     's/if \(stamp\(\) != m_stamp\)\n/if (false)\n/' \
     faults 'Others.a_copy_edited_apart*'
