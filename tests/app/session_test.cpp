@@ -241,6 +241,8 @@ TEST_F(Opened, by_somebody_on_another_computer_it_can_be_looked_at) {
     form.set_commit([](const work::Confirmed&) { return work::Refusal{work::Why::looking_only, {}, {}, false}; });
     form.commit();
     EXPECT_FALSE(form.primary()->isEnabled()) << "what was tried does not turn it on";
+    form.start_again();
+    EXPECT_FALSE(form.primary()->isEnabled()) << "a form that is filled anew stays off";
     const qint64 entries = book().last_seq();
     EXPECT_TRUE(work::sheet_printed(book(), QStringLiteral("register"), {}, {}, {}, session->desk()->doing()));
     EXPECT_EQ(book().last_seq(), entries);

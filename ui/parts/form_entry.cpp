@@ -250,7 +250,7 @@ void FormFrame::start_again() {
 
 void FormFrame::forget_answers() {
     m_again->stop();
-    m_primary->setEnabled(true);
+    m_primary->setEnabled(m_habits.no_entries_why().isEmpty());
     m_confirmed.clear();
     m_edited = false;
     put_notice_away();
