@@ -166,6 +166,25 @@ TEST(Verifier, names_an_entry_of_the_history_that_was_changed) {
     EXPECT_EQ(verdict.first_bad()->first->piece, 2);
 }
 
+TEST(Verifier, finds_it_in_whichever_piece_of_work_it_was) {
+    std::vector<qint64> pieces;
+    {
+        Shelf shelf;
+        shelf.fill();
+        for (int piece = 1; Raw(shelf.path()).cell("SELECT count(*) FROM change WHERE piece = " + std::to_string(piece)) != "0"; ++piece)
+            pieces.push_back(piece);
+    }
+    ASSERT_GE(pieces.size(), 4U);
+    for (const qint64 piece : pieces) {
+        Shelf shelf;
+        shelf.fill();
+        forge(shelf, "UPDATE change SET who = 'Eve' WHERE seq = (SELECT max(seq) FROM change WHERE piece = " + std::to_string(piece) + ")");
+        const CheckResult seals = result_of(verdict_on(shelf), Check::seals);
+        ASSERT_EQ(seals.bad, 1) << piece;
+        EXPECT_EQ(seals.first->piece, piece);
+    }
+}
+
 TEST(Verifier, visits_every_seal_also_where_the_next_one_was_forged_to_fit) {
     Shelf shelf;
     shelf.fill();
