@@ -28,8 +28,8 @@ TEST(WorkThatFailed, lets_go_of_the_file_for_others) {
     const Ground ground;
     const QString path = ground.file("book.soakbook");
     put(path, filled_workbook());
-    auto opened = book::Workbook::open(path);
     BadDisk disk;
+    auto opened = book::Workbook::open(path);
     disk.fail(Act::write, 1, BadDisk::How::fails_from_then_on);
     EXPECT_THROW(make_entry(**opened, 31), book::DiskFull);
     disk.heal();

@@ -149,13 +149,13 @@ guard "a copy gets its name last" core/book/safe_copy_steps.cpp \
     faults 'Killed.while_it_makes_safe_copies*'
 guard "a restored copy is checked" core/book/restore.cpp \
     's/if \(!verdict\.sound\(\)\)\n/if (false)\n/; s/if \(!now\.sound\(\) \|\|/if (/' \
-    book 'Restoring.is_refused_for_a_copy_that_is_not_sound*'
+    copies 'Restoring.is_refused_for_a_copy_that_is_not_sound*'
 guard "restoring keeps what was there" core/book/restore.cpp \
     's/if \(lies_there\(request\.file\)\) \{/if (false \&\& lies_there(request.file)) {/' \
-    book 'Restoring.puts*'
+    copies 'Restoring.puts*'
 guard "restoring another workbook's copy" core/book/restore.cpp \
     's/present\.uid != restored\.uid\)/present.uid != restored.uid \&\& false)/' \
-    book 'Restoring.is_refused_for_a_copy_of_another*'
+    copies 'Restoring.is_refused_for_a_copy_of_another*'
 guard "twenty newest copies stay" core/book/copy_rotation.cpp \
     's/constexpr std::size_t newest_kept = 20;/constexpr std::size_t newest_kept = 3;/' \
     faults 'RestoreKilled.in_the_middle_of_rotation*'
@@ -200,12 +200,12 @@ done
 if [ ! -f "$tree/build.ninja" ]; then
     cmake -S "$copy" -B "$tree" -G Ninja -DCMAKE_BUILD_TYPE=Release -DCMAKE_UNITY_BUILD=OFF >"$work/cmake.log" 2>&1 || { cat "$work/cmake.log" >&2; exit 1; }
 fi
-build() { cmake --build "$tree" --target test_book test_faults test_exchange >"$work/build.log" 2>&1; }
+build() { cmake --build "$tree" --target test_book test_copies test_faults test_exchange >"$work/build.log" 2>&1; }
 # Prints the tests that failed; a program that does not end well without naming one is said to have broken off.
 red() { # program, filter
     local status=0
-    timeout 300 "$tree/tests/$1/test_$1" --gtest_filter="$2" --gtest_brief=1 >"$work/run.log" 2>&1 || status=$?
-    grep -q "Running 0 tests" "$work/run.log" && { echo "(no such test)"; return; }
+    timeout 300 "$(find "$tree/tests" -name "test_$1" -type f)" --gtest_filter="$2" --gtest_brief=1 >"$work/run.log" 2>&1 || status=$?
+    grep -q '^\[==========\] 0 tests' "$work/run.log" && { echo "(no such test)"; return; }
     local failed
     failed=$(sed -n 's/^\[  FAILED  \] \([A-Za-z0-9_/]*\.[A-Za-z0-9_/]*\)\( (.*\)\?\(, where.*\)\?$/\1/p' "$work/run.log" | sort -u | head -3 | paste -sd' ')
     [ -z "$failed" ] && [ "$status" -ne 0 ] && failed="(broke off: $status)"
