@@ -165,7 +165,7 @@ guard "grouping is refused" core/exchange/number_text.cpp \
     's/if \(!sure && may_be_a_thousand\(digits\.front\(\), digits\.back\(\)\)\)/if (false \&\& !sure \&\& may_be_a_thousand(digits.front(), digits.back()))/' \
     exchange 'Quantities.a_mark_before*'
 guard "groups of three are refused" core/exchange/number_text.cpp \
-    's/if \(!one_decimal_mark\) \{/if (false) {/' \
+    's/if \(!one_decimal_mark\) \{/if (!one_decimal_mark \&\& !is_grouped(*runs)) {/' \
     exchange 'Quantities.*'
 
 if [ "${1-}" = --list ]; then
@@ -233,7 +233,7 @@ for i in "${chosen[@]}"; do
         said="DOES NOT FIT ANY MORE"
         left_green=1
     elif ! build; then
-        said="DOES NOT BUILD: $(grep -m1 'error' "$work/build.log" || true)"
+        said="DOES NOT BUILD: $(grep -m1 ' error: ' "$work/build.log" || true)"
         left_green=1
     else
         said=$(red "${programs[i]}" "${filters[i]}")
