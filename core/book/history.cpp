@@ -1,46 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/history.h"
 
+#include "core/book/row_image.h"
 #include "core/book/statement.h"
 
 #include <algorithm>
 #include <array>
-#include <map>
 
 namespace soakbook::book {
 
 namespace {
 
-// Reads `name=literal` lines as the history triggers write them; a text literal may hold line ends, its quotes are doubled.
-std::map<QString, std::optional<QString>> read_image(const QString& image) {
-    std::map<QString, std::optional<QString>> cells;
-    qsizetype at = 0;
-    while (at < image.size()) {
-        const qsizetype equals = image.indexOf(QLatin1Char('='), at);
-        if (equals < 0)
-            break;
-        const QString name = image.mid(at, equals - at);
-        qsizetype end = equals + 1;
-        if (end < image.size() && image.at(end) == QLatin1Char('\'')) {
-            QString text;
-            for (++end; end < image.size(); ++end) {
-                if (image.at(end) == QLatin1Char('\'')) {
-                    if (end + 1 >= image.size() || image.at(end + 1) != QLatin1Char('\''))
-                        break;
-                    ++end;
-                }
-                text += image.at(end);
-            }
-            cells[name] = text;
-            at = end + 2;
-        } else {
-            end = image.indexOf(QLatin1Char('\n'), equals);
-            const QString literal = image.mid(equals + 1, end < 0 ? -1 : end - equals - 1);
-            cells[name] = literal == QStringLiteral("NULL") ? std::optional<QString>{} : literal;
-            at = end < 0 ? image.size() : end + 1;
-        }
-    }
-    return cells;
+// A cell as text; nothing for NULL. A key in bytes stands as SQL writes it.
+std::optional<QString> text_of(const Cells& cells, const QString& column) {
+    const QVariant value = cell(cells, column);
+    if (!value.isValid())
+        return std::nullopt;
+    return value.typeId() == QMetaType::QByteArray ? QStringLiteral("X'%1'").arg(QString::fromLatin1(value.toByteArray().toHex().toUpper())) : value.toString();
 }
 
 constexpr const char* select = "SELECT seq, piece, work, count, subject, who, why, at_ms, at_off, tbl, row_id, what, before, after FROM change ";
@@ -57,14 +33,12 @@ Change read_change(const Statement& s) {
     c.row = s.get<qint64>(10);
     const QString what = s.get<QString>(11);
     c.what = what == QStringLiteral("added") ? ChangeWhat::added : what == QStringLiteral("changed") ? ChangeWhat::changed : ChangeWhat::removed;
-    const auto before = read_image(s.get<QString>(12));
-    const auto after = read_image(s.get<QString>(13));
+    const Cells before = read_cells(s.get<QString>(12));
+    const Cells after = read_cells(s.get<QString>(13));
     for (const auto& [name, value] : c.what == ChangeWhat::removed ? before : after) {
         if (name == QStringLiteral("uid") || name == QStringLiteral("id"))
             continue;
-        const auto b = before.find(name);
-        const auto a = after.find(name);
-        ColumnChange column{name, b == before.end() ? std::nullopt : b->second, a == after.end() ? std::nullopt : a->second};
+        ColumnChange column{name, text_of(before, name), text_of(after, name)};
         if (c.what != ChangeWhat::changed || column.before != column.after)
             c.columns.push_back(std::move(column));
     }
