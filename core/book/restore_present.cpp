@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/restore_present.h"
 
-#include "core/book/connection.h"
 #include "core/book/raw_rows.h"
+#include "core/book/reading_store.h"
 #include "core/book/safe_copy_files.h"
 #include "core/book/safe_copy_steps.h"
 #include "core/book/statement.h"
@@ -16,19 +16,6 @@
 namespace soakbook::book {
 
 namespace {
-
-/// Runs `f(db)` on the file, opened for reading alone; what cannot be read is left out.
-template <class F> void read_what_can_be(const QString& path, F&& f) {
-    QSqlDatabase db;
-    try {
-        db = connect_store(path, Use::reading);
-        f(db);
-    } catch (const StoreError&) {
-        // A damaged file gives what it gives.
-    }
-    if (db.isValid())
-        disconnect_store(db);
-}
 
 bool copy_file_whole(const QString& from, const QString& to) {
     const QString part = to + QStringLiteral(".part");

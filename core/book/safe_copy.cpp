@@ -2,6 +2,7 @@
 #include "core/book/safe_copy.h"
 
 #include "core/book/connection.h"
+#include "core/book/reading_store.h"
 #include "core/book/safe_copy_files.h"
 #include "core/book/safe_copy_steps.h"
 #include "core/book/statement.h"
@@ -16,15 +17,10 @@ namespace {
 
 /// Opens `from` for reading alone and runs `f(db)`, which gives an expected.
 template <class F> auto reading(const QString& from, F&& f) -> decltype(f(QSqlDatabase())) {
-    QSqlDatabase db;
     try {
-        db = connect_store(from, Use::reading);
-        auto result = f(db);
-        disconnect_store(db);
-        return result;
+        const ReadingStore store(from);
+        return f(store.db());
     } catch (const StoreError& error) {
-        if (db.isValid())
-            disconnect_store(db);
         const NotCopied why = why_not_copied(error.code);
         return tl::unexpected(why == NotCopied::busy || why == NotCopied::check_failed ? why : NotCopied::unreadable);
     }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/safe_copy_files.h"
 
-#include "core/book/connection.h"
 #include "core/book/copy_rotation.h"
 #include "core/book/raw_rows.h"
+#include "core/book/reading_store.h"
 #include "core/book/schema.h"
 #include "core/book/statement.h"
 
@@ -123,20 +123,17 @@ bool is_of_line(const QSqlDatabase& db, const CopyFile& copy) {
 }
 
 void rotate_copies(const QString& folder, const QString& mark, const QString& newest, const QString& live) {
-    QSqlDatabase line;
+    std::vector<CopyFile> of_line;
+    std::vector<CopyFile> left_behind;
     try {
-        line = connect_store(newest, Use::reading);
-        std::vector<CopyFile> of_line;
-        std::vector<CopyFile> left_behind;
+        const ReadingStore line(newest);
         for (const CopyFile& copy : copy_files(folder, mark, live))
-            (is_of_line(line, copy) ? of_line : left_behind).push_back(copy);
-        disconnect_store(line);
-        remove_those_that_go(of_line);
-        remove_those_that_go(left_behind);
+            (is_of_line(line.db(), copy) ? of_line : left_behind).push_back(copy);
     } catch (const StoreError&) {
-        if (line.isValid())
-            disconnect_store(line);
+        return; // which line a copy belongs to is not known: all stay
     }
+    remove_those_that_go(of_line);
+    remove_those_that_go(left_behind);
 }
 
 bool sync_to_disk(const QString& path) { return sync_file(path, false); }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/book/safe_copy_lines.h"
 
-#include "core/book/connection.h"
 #include "core/book/raw_rows.h"
+#include "core/book/reading_store.h"
 #include "core/book/row_image.h"
 #include "core/book/statement.h"
 
@@ -19,22 +19,10 @@ struct LeftBehind {
     CopyFile told_by;
 };
 
-template <class F> void in_copy(const QString& path, F&& f) {
-    QSqlDatabase db;
-    try {
-        db = connect_store(path, Use::reading);
-        f(db);
-    } catch (const StoreError&) {
-        // A damaged copy says nothing.
-    }
-    if (db.isValid())
-        disconnect_store(db);
-}
-
 std::vector<LeftBehind> left_behind(const std::vector<CopyFile>& copies) {
     std::vector<LeftBehind> left;
     for (const CopyFile& copy : copies)
-        in_copy(copy.path, [&](const QSqlDatabase& db) {
+        read_what_can_be(copy.path, [&](const QSqlDatabase& db) {
             RawRows rows(db, "SELECT before FROM change WHERE tbl = 'workbook' AND row_id = 1 AND work = 'restored'");
             while (rows.next()) {
                 const Cells before = read_cells(QString::fromUtf8(rows.bytes(0)));
@@ -56,7 +44,7 @@ std::vector<LeftBehind> left_behind(const std::vector<CopyFile>& copies) {
 
 bool is_in_history_of(const CopyFile& whole, const CopyFile& copy) {
     bool is_of_it = false;
-    in_copy(whole.path, [&](const QSqlDatabase& db) { is_of_it = is_of_line(db, copy); });
+    read_what_can_be(whole.path, [&](const QSqlDatabase& db) { is_of_it = is_of_line(db, copy); });
     return is_of_it;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/book/connection.h"
 #include "core/book/raw_rows.h"
+#include "core/book/reading_store.h"
 #include "core/book/schema.h"
 #include "core/book/statement.h"
 #include "core/book/verify_history.h"
@@ -128,6 +129,14 @@ private:
     const std::optional<VerifiedUntil>& m_from;
 };
 
+void note_broken_off(Verdict& verdict, const StoreError& error) {
+    verdict.readable = is_damage(error);
+    CheckResult unreadable;
+    unreadable.check = Check::store;
+    unreadable.bad = 1;
+    verdict.checks.push_back(unreadable);
+}
+
 } // namespace
 
 const CheckResult* Verdict::first_bad() const {
@@ -139,19 +148,12 @@ bool Verdict::sound() const { return readable && !checks.empty() && first_bad() 
 
 Verdict verify(const QString& path, const std::optional<VerifiedUntil>& from) {
     Verdict verdict;
-    QSqlDatabase db;
     try {
-        db = connect_store(path, Use::reading);
-        Examination(db, verdict, from).run();
+        const ReadingStore store(path);
+        Examination(store.db(), verdict, from).run();
     } catch (const StoreError& error) {
-        verdict.readable = is_damage(error);
-        CheckResult unreadable;
-        unreadable.check = Check::store;
-        unreadable.bad = 1;
-        verdict.checks.push_back(unreadable);
+        note_broken_off(verdict, error);
     }
-    if (db.isValid())
-        disconnect_store(db);
     return verdict;
 }
 
@@ -162,11 +164,7 @@ std::optional<Verdict> verify_since(const Workbook& workbook, const VerifiedUnti
             return std::nullopt;
         Examination(workbook.db(), verdict, from).run_since();
     } catch (const StoreError& error) {
-        verdict.readable = is_damage(error);
-        CheckResult unreadable;
-        unreadable.check = Check::store;
-        unreadable.bad = 1;
-        verdict.checks.push_back(unreadable);
+        note_broken_off(verdict, error);
     }
     return verdict;
 }
