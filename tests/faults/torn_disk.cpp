@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "torn_disk.h"
 
+#include "tests/book/disk_between.h"
+
 #include <algorithm>
 #include <csignal>
 #include <cstring>
@@ -38,7 +40,6 @@ std::map<std::string, std::string> may_be_back;
 int acts_seen = 0;
 int cut_at = 0; // 0: never
 std::mt19937 choose;
-sqlite3_vfs* system_disk = nullptr;
 
 bool heads() { return choose() % 2 == 0; }
 
@@ -98,28 +99,26 @@ void folder_is_synced() {
         file.name_is_down = true;
 }
 
-struct File {
-    sqlite3_file base;
+struct Torn {
     char* path;
-    sqlite3_file* real() { return reinterpret_cast<sqlite3_file*>(this + 1); }
 };
-sqlite3_file* real(sqlite3_file* f) { return reinterpret_cast<File*>(f)->real(); }
-Held& of(sqlite3_file* f) { return held[reinterpret_cast<File*>(f)->path]; }
+using BetweenTorn = tests::DiskBetween<Torn>;
+sqlite3_file* real_of(sqlite3_file* f) { return BetweenTorn::real(f); }
+Held& of(sqlite3_file* f) { return held[BetweenTorn::own(f).path]; }
 
 int on_close(sqlite3_file* f) {
-    delete[] reinterpret_cast<File*>(f)->path;
-    return real(f)->pMethods->xClose(real(f));
+    delete[] BetweenTorn::own(f).path;
+    return real_of(f)->pMethods->xClose(real_of(f));
 }
-int on_read(sqlite3_file* f, void* to, int amount, sqlite3_int64 at) { return real(f)->pMethods->xRead(real(f), to, amount, at); }
 int on_write(sqlite3_file* f, const void* from, int amount, sqlite3_int64 at) {
     act();
     of(f).pending.push_back({static_cast<std::size_t>(at), std::string(static_cast<const char*>(from), static_cast<std::size_t>(amount)), false});
-    return real(f)->pMethods->xWrite(real(f), from, amount, at);
+    return real_of(f)->pMethods->xWrite(real_of(f), from, amount, at);
 }
 int on_truncate(sqlite3_file* f, sqlite3_int64 size) {
     act();
     of(f).pending.push_back({static_cast<std::size_t>(size), {}, true});
-    return real(f)->pMethods->xTruncate(real(f), size);
+    return real_of(f)->pMethods->xTruncate(real_of(f), size);
 }
 int on_sync(sqlite3_file* f, int) {
     act();
@@ -132,43 +131,25 @@ int on_sync(sqlite3_file* f, int) {
         folder_is_synced();
     return SQLITE_OK;
 }
-int on_size(sqlite3_file* f, sqlite3_int64* size) { return real(f)->pMethods->xFileSize(real(f), size); }
-int on_lock(sqlite3_file* f, int level) { return real(f)->pMethods->xLock(real(f), level); }
-int on_unlock(sqlite3_file* f, int level) { return real(f)->pMethods->xUnlock(real(f), level); }
-int on_reserved(sqlite3_file* f, int* is) { return real(f)->pMethods->xCheckReservedLock(real(f), is); }
-int on_control(sqlite3_file* f, int what, void* with) { return real(f)->pMethods->xFileControl(real(f), what, with); }
-int on_sector(sqlite3_file* f) { return real(f)->pMethods->xSectorSize(real(f)); }
-int on_traits(sqlite3_file* f) { return real(f)->pMethods->xDeviceCharacteristics(real(f)); }
 
 const sqlite3_io_methods torn_methods = [] {
-    sqlite3_io_methods m;
-    std::memset(&m, 0, sizeof m);
-    m.iVersion = 1;
+    sqlite3_io_methods m = BetweenTorn::methods();
     m.xClose = on_close;
-    m.xRead = on_read;
     m.xWrite = on_write;
     m.xTruncate = on_truncate;
     m.xSync = on_sync;
-    m.xFileSize = on_size;
-    m.xLock = on_lock;
-    m.xUnlock = on_unlock;
-    m.xCheckReservedLock = on_reserved;
-    m.xFileControl = on_control;
-    m.xSectorSize = on_sector;
-    m.xDeviceCharacteristics = on_traits;
     return m;
 }();
 
 int on_open(sqlite3_vfs*, const char* name, sqlite3_file* f, int flags, int* out) {
     const std::string path = name ? name : "";
     const bool was_there = ::access(path.c_str(), F_OK) == 0;
-    f->pMethods = nullptr;
-    const int rc = system_disk->xOpen(system_disk, name, real(f), flags, out);
-    if (rc != SQLITE_OK || real(f)->pMethods == nullptr)
+    int rc = SQLITE_OK;
+    if (!BetweenTorn::open_real(name, f, flags, out, rc) || rc != SQLITE_OK)
         return rc;
-    auto* own = reinterpret_cast<File*>(f);
-    own->path = new char[path.size() + 1];
-    std::memcpy(own->path, path.c_str(), path.size() + 1);
+    Torn& own = BetweenTorn::own(f);
+    own.path = new char[path.size() + 1];
+    std::memcpy(own.path, path.c_str(), path.size() + 1);
     if (!was_there) {
         held[path] = {{}, {}, false};
     } else if (held.count(path) == 0) {
@@ -181,7 +162,7 @@ int on_open(sqlite3_vfs*, const char* name, sqlite3_file* f, int flags, int* out
 
 int on_remove(sqlite3_vfs*, const char* name, int sync_folder) {
     act();
-    const int rc = system_disk->xDelete(system_disk, name, sync_folder);
+    const int rc = BetweenTorn::real_disk()->xDelete(BetweenTorn::real_disk(), name, sync_folder);
     if (rc != SQLITE_OK)
         return rc;
     const auto file = held.find(name);
@@ -194,27 +175,16 @@ int on_remove(sqlite3_vfs*, const char* name, int sync_folder) {
     return rc;
 }
 
-sqlite3_vfs torn_disk;
-
 } // namespace
 
 TornDisk::TornDisk() {
     held.clear();
     may_be_back.clear();
     acts_seen = cut_at = 0;
-    system_disk = sqlite3_vfs_find(nullptr);
-    torn_disk = *system_disk;
-    torn_disk.zName = "torn disk";
-    torn_disk.szOsFile = static_cast<int>(sizeof(File)) + system_disk->szOsFile;
-    torn_disk.xOpen = on_open;
-    torn_disk.xDelete = on_remove;
-    sqlite3_vfs_register(&torn_disk, 1);
+    BetweenTorn::put_between("torn disk", on_open, on_remove);
 }
 
-TornDisk::~TornDisk() {
-    sqlite3_vfs_unregister(&torn_disk);
-    sqlite3_vfs_register(system_disk, 1);
-}
+TornDisk::~TornDisk() { BetweenTorn::take_away(); }
 
 void TornDisk::cut_power_at(int act, unsigned chance) {
     acts_seen = 0;
