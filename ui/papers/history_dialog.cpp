@@ -4,6 +4,7 @@
 #include "ui/papers/record_words.h"
 #include "ui/parts/record_table.h"
 #include "ui/parts/rows_model.h"
+#include "ui/parts/plain_window.h"
 #include "ui/parts/theme.h"
 
 #include <QCoreApplication>
@@ -64,14 +65,7 @@ std::vector<Column<HistoryRow>> history_columns(const Desk& desk, bool several) 
 
 void open_history(Desk& desk, const QString& title, const std::vector<work::CorrectionLine>& lines, QWidget* parent) {
     auto* dialog = new QDialog(parent);
-    dialog->setObjectName(QStringLiteral("history_dialog"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowModality(Qt::WindowModal);
-    dialog->setWindowTitle(title);
-    set_kind(dialog, "plain_card");
-    auto* whole = new QVBoxLayout(dialog);
-    whole->setContentsMargins(page_margin, page_margin, page_margin, 16);
-    whole->setSpacing(12);
+    QVBoxLayout* whole = lay_out_window(dialog, QStringLiteral("history_dialog"), title);
     whole->addWidget(make_label(title, Type::heading));
     //: Explains a table of changes
     whole->addWidget(

@@ -3,6 +3,7 @@
 
 #include "ui/parts/drafts.h"
 #include "ui/parts/habits.h"
+#include "ui/parts/plain_window.h"
 #include "ui/parts/theme.h"
 
 #include <QCoreApplication>
@@ -38,14 +39,7 @@ QString lines_of(const Draft& draft) {
 
 void show_left_draft(const Habits& habits, Drafts& drafts, const Draft& draft, QWidget* parent) {
     auto* dialog = new QDialog(parent);
-    dialog->setObjectName(QStringLiteral("left_draft"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowModality(Qt::WindowModal);
-    dialog->setWindowTitle(draft.place.title);
-    set_kind(dialog, "plain_card");
-    auto* column = new QVBoxLayout(dialog);
-    column->setContentsMargins(page_margin, page_margin, page_margin, 16);
-    column->setSpacing(12);
+    QVBoxLayout* column = lay_out_window(dialog, QStringLiteral("left_draft"), draft.place.title);
     column->addWidget(make_label(draft.place.title, Type::heading, dialog, true));
     column->addWidget(make_label(
         //: In a window that shows what was typed into a form and not entered; %1 is a day and a time

@@ -7,6 +7,7 @@
 #include "ui/parts/form.h"
 #include "ui/parts/refusal_words.h"
 #include "ui/parts/text_field.h"
+#include "ui/parts/plain_window.h"
 #include "ui/parts/theme.h"
 #include "ui/safekeeping/apart_words.h"
 #include "ui/safekeeping/entry_list.h"
@@ -27,16 +28,9 @@
 namespace soakbook::ui {
 
 ComparisonWindow::ComparisonWindow(Desk& desk, const QString& path, QWidget* parent) : QDialog(parent), m_desk(desk) {
-    setObjectName(QStringLiteral("comparison_window"));
-    setAttribute(Qt::WA_DeleteOnClose);
-    setWindowModality(Qt::WindowModal);
     //: Title of a window; %1 is a file's name.
     const QString title = tr("Compared with %1").arg(QFileInfo(path).fileName());
-    setWindowTitle(title);
-    set_kind(this, "plain_card");
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(page_margin, page_margin, page_margin, 16);
-    column->setSpacing(12);
+    QVBoxLayout* column = lay_out_window(this, QStringLiteral("comparison_window"), title);
     column->addWidget(make_label(title, Type::heading));
     // On a small screen with large letters all but the form scrolls.
     auto* scroll = new QScrollArea;

@@ -4,6 +4,7 @@
 #include "ui/papers/record_words.h"
 #include "ui/parts/habits.h"
 #include "ui/parts/refusal_words.h"
+#include "ui/parts/plain_window.h"
 #include "ui/parts/theme.h"
 #include "ui/safekeeping/salvage_words.h"
 #include "ui/safekeeping/tick_delegate.h"
@@ -70,16 +71,9 @@ private:
 } // namespace
 
 SalvageWindow::SalvageWindow(const QString& path, const Habits& habits, QWidget* parent) : QDialog(parent), m_habits(habits) {
-    setObjectName(QStringLiteral("salvage_window"));
-    setAttribute(Qt::WA_DeleteOnClose);
-    setWindowModality(Qt::WindowModal);
     //: Title of a window; %1 is a file's name.
     const QString title = tr("What is left in %1").arg(QFileInfo(path).fileName());
-    setWindowTitle(title);
-    set_kind(this, "plain_card");
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(page_margin, page_margin, page_margin, 16);
-    column->setSpacing(12);
+    QVBoxLayout* column = lay_out_window(this, QStringLiteral("salvage_window"), title);
     column->addWidget(make_label(title, Type::heading));
     m_sentence = make_label({}, Type::body, nullptr, true);
     m_sentence->setObjectName(QStringLiteral("salvage_sentence"));
